@@ -1,0 +1,112 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Core.Checks;
+
+/// <summary>What the rules share: where every lane comes out, and what each link was meant to do and does.</summary>
+public sealed class CheckContext
+{
+    private readonly HashSet<PortRef> _mated = [];
+    private readonly HashSet<int> _used = [];
+    private LinkOutcomes? _outcomes;
+
+    public CheckContext(TracedPlant traced)
+    {
+        Traced = traced;
+        foreach (Mating mating in Plant.Matings)
+        {
+            _mated.Add(mating.A);
+            _mated.Add(mating.B);
+            _used.Add(mating.A.Part);
+            _used.Add(mating.B.Part);
+            if (mating.Through is { } through)
+                _used.Add(through.Part);
+        }
+
+        foreach (OpenPlug plug in Plant.OpenPlugs)
+        {
+            _mated.Add(plug.Plug);
+            _used.Add(plug.Plug.Part);
+            _used.Add(plug.Adapter.Part);
+        }
+    }
+
+    public TracedPlant Traced { get; }
+
+    public Plant Plant => Traced.Plant;
+
+    /// <summary>What each link does, worked out once for all destination rules.</summary>
+    public LinkOutcomes Outcomes => _outcomes ??= new LinkOutcomes(this);
+
+    /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
+    public bool IsMated(PortRef port) => _mated.Contains(port);
+
+    /// <summary>True when a run comes to the part.</summary>
+    public bool IsUsed(int part) => _used.Contains(part);
+
+    /// <summary>Every lane of every interface port that has a mating, in order, with its landing.</summary>
+    public IEnumerable<(PortRef Port, Landing Landing)> WiredLanes()
+    {
+        for (int part = 0; part < Plant.Parts.Count; part++)
+        {
+            foreach (Lane lane in Plant.Parts[part].Shape.Lanes)
+            {
+                var port = new PortRef(part, lane.Port);
+                Landing landing = Land(port, lane);
+                if (landing.IsWired)
+                    yield return (port, landing);
+            }
+        }
+    }
+
+    /// <summary>Where a lane comes out.</summary>
+    public Landing Land(PortRef port, Lane lane)
+    {
+        int start = Traced.Graph.PositionOf(port, lane.Position);
+        int end = Traced.OtherEnd(start);
+        return new Landing(start, lane, Traced.StrandOf(start), end, Traced.Graph.PlaceOf(end).Port, Traced.Graph.LaneAt(end));
+    }
+
+    /// <summary>The landings of a link's end: of its lane, or of every lane of its port.</summary>
+    public IReadOnlyList<Landing> Land(LinkEnd end)
+    {
+        var landings = new List<Landing>();
+        foreach (Lane lane in Plant.Parts[end.Port.Part].Shape.Lanes)
+        {
+            if (lane.Port == end.Port.Port && (end.Lane == 0 || end.Lane == lane.Number))
+                landings.Add(Land(end.Port, lane));
+        }
+
+        return landings;
+    }
+
+    /// <summary>The place in the document to show for a strand: where its first mating is made.</summary>
+    public SourcePlace PlaceOf(int strand)
+    {
+        ReadOnlySpan<int> positions = Traced.Strands[strand];
+        foreach (int p in positions)
+        {
+            if (Traced.MatingAt(p) is { } mating)
+                return mating.Place;
+        }
+
+        return Plant.Parts[Traced.Graph.PartOf(positions[0])].Place;
+    }
+
+    /// <summary>The places of every mating along some strands, in order, each once.</summary>
+    public IReadOnlyList<SourcePlace> PlacesAlong(IEnumerable<int> strands)
+    {
+        var places = new List<SourcePlace>();
+        foreach (int strand in strands)
+        {
+            foreach (int p in Traced.Strands[strand])
+            {
+                if (Traced.MatingAt(p) is { } mating && !places.Contains(mating.Place))
+                    places.Add(mating.Place);
+            }
+        }
+
+        return places;
+    }
+}

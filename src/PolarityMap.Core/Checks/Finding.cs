@@ -1,0 +1,31 @@
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Checks;
+
+/// <summary>How much a finding matters.</summary>
+public enum Severity
+{
+    /// <summary>Worth a look; the plant may still be right.</summary>
+    Warning,
+
+    /// <summary>The plant does not do what it is for.</summary>
+    Error,
+}
+
+/// <summary>One statement of the checker.</summary>
+/// <param name="Rule">The rule that made it; it carries code, title and severity.</param>
+/// <param name="Place">The place in the document that says what is meant, or where the strand begins.</param>
+/// <param name="Message">One sentence on what is wrong, with addresses.</param>
+/// <param name="Expected">What should be, in words.</param>
+/// <param name="Actual">What is, in words.</param>
+public sealed record Finding(Rule Rule, SourcePlace Place, string Message, string Expected, string Actual)
+{
+    /// <summary>The strands it is about, in the order in which they are shown.</summary>
+    public IReadOnlyList<int> Strands { get; init; } = [];
+
+    /// <summary>Other places in the document that have to do with it.</summary>
+    public IReadOnlyList<SourcePlace> Related { get; init; } = [];
+
+    /// <summary>Links it refutes, as indices into the plant's links.</summary>
+    public IReadOnlyList<int> Links { get; init; } = [];
+}

@@ -1,0 +1,287 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Checks;
+
+/// <summary>In which way a link misses its far port.</summary>
+public enum Miss
+{
+    /// <summary>It does not miss; or nothing arrives at all, which other rules say.</summary>
+    None,
+
+    /// <summary>It comes out at a port of another network.</summary>
+    WrongNetwork,
+
+    /// <summary>All links of a leg come out where another leg's links should.</summary>
+    WrongLeg,
+
+    /// <summary>The links of one array come out in reversed order.</summary>
+    ReversedOrder,
+
+    /// <summary>Two links come out at each other's far ports.</summary>
+    Transposed,
+
+    /// <summary>It comes out at some other port.</summary>
+    WrongPort,
+}
+
+/// <summary>What one link was meant to do and does.</summary>
+public sealed class LinkOutcome
+{
+    internal LinkOutcome(int index, Link link, IReadOnlyList<Landing> landings)
+    {
+        Index = index;
+        Link = link;
+        Landings = landings;
+    }
+
+    /// <summary>Index into the plant's links.</summary>
+    public int Index { get; }
+
+    public Link Link { get; }
+
+    /// <summary>Where the lanes of the link's first end come out, in the order of the lanes.</summary>
+    public IReadOnlyList<Landing> Landings { get; }
+
+    /// <summary>How it misses.</summary>
+    public Miss Miss { get; internal set; }
+
+    /// <summary>The link whose far port this one reaches with all its lanes, or -1.</summary>
+    public int ReachesFarOf { get; internal set; } = -1;
+
+    /// <summary>
+    /// True when the link comes out at the right port with transmit on transmit and receive on receive, while most of its
+    /// neighbours, the links through the same array connector, are right: a fault of this pair alone.
+    /// </summary>
+    public bool IsCrossedPair { get; internal set; }
+
+    /// <summary>True when every lane reaches the other end of the link in the opposite direction.</summary>
+    public bool IsProven { get; internal set; }
+
+    /// <summary>The links found to be one fault together with this one, itself included.</summary>
+    public IReadOnlyList<int> Group { get; internal set; } = [];
+
+    /// <summary>The two legs that changed places, when <see cref="Miss"/> is <see cref="Miss.WrongLeg"/>.</summary>
+    public (int Part, int Leg, int OtherLeg) Legs { get; internal set; }
+
+    /// <summary>The strands of the link, each once.</summary>
+    public IReadOnlyList<int> Strands => [.. Landings.Select(l => l.Strand).Distinct()];
+}
+
+/// <summary>
+/// The outcome of every link. Each miss gets the one name that explains most: another network before a whole leg, a whole
+/// leg before an array in reversed order, that before two transposed pairs, and a plain wrong port last.
+/// </summary>
+public sealed class LinkOutcomes
+{
+    private readonly CheckContext _context;
+    private readonly LinkOutcome[] _all;
+    private readonly Dictionary<LinkEnd, int> _farEnds = [];
+    private readonly Dictionary<PortRef, Link> _linkAt = [];
+    private readonly HashSet<PortRef> _splitPorts = [];
+    private readonly HashSet<int> _crossedStrands = [];
+
+    internal LinkOutcomes(CheckContext context)
+    {
+        _context = context;
+        IReadOnlyList<Link> links = context.Plant.Links;
+        _all = new LinkOutcome[links.Count];
+        for (int i = 0; i < links.Count; i++)
+        {
+            _all[i] = new LinkOutcome(i, links[i], context.Land(links[i].From));
+            _farEnds.TryAdd(links[i].To, i);
+            foreach (LinkEnd end in (ReadOnlySpan<LinkEnd>)[links[i].From, links[i].To])
+            {
+                _linkAt.TryAdd(end.Port, links[i]);
+                if (end.Lane > 0)
+                    _splitPorts.Add(end.Port);
+            }
+        }
+
+        foreach (LinkOutcome outcome in _all)
+            JudgeAlone(outcome);
+        NameWrongLegs();
+        NameReversedOrder();
+        NameTransposed();
+        NameCrossedPairs();
+    }
+
+    public IReadOnlyList<LinkOutcome> All => _all;
+
+    /// <summary>True for a strand of a crossed pair, which the polarity rules leave to the crossed-pair rule.</summary>
+    public bool IsInCrossedPair(int strand) => _crossedStrands.Contains(strand);
+
+    /// <summary>The first link that has this port at either end, or null.</summary>
+    public Link? LinkAt(PortRef port) => _linkAt.GetValueOrDefault(port);
+
+    /// <summary>The end that a landing reaches: a lane of a port that links split into lanes, else the whole port.</summary>
+    private LinkEnd EndOf(Landing landing) =>
+        new(landing.EndPort, _splitPorts.Contains(landing.EndPort) ? landing.EndLane!.Value.Number : 0);
+
+    private void JudgeAlone(LinkOutcome outcome)
+    {
+        Plant plant = _context.Plant;
+        Link link = outcome.Link;
+        var reached = new List<LinkEnd>();
+        bool proven = outcome.Landings.Count > 0;
+        foreach (Landing landing in outcome.Landings)
+        {
+            bool lands = landing.EndLane is not null && landing.EndPort != link.From.Port;
+            if (lands && !reached.Contains(EndOf(landing)))
+                reached.Add(EndOf(landing));
+            proven &= lands && !landing.MeetsSame && EndOf(landing) == link.To;
+        }
+
+        outcome.IsProven = proven;
+        if (reached.Count == 0 || (reached.Count == 1 && reached[0] == link.To))
+            return;
+        int network = plant.Parts[link.From.Port.Part].Network;
+        bool foreign = network >= 0 && reached.Any(e => plant.Parts[e.Port.Part].Network is >= 0 and int n && n != network);
+        outcome.Miss = foreign ? Miss.WrongNetwork : Miss.WrongPort;
+        outcome.Group = [outcome.Index];
+        if (!foreign && reached.Count == 1 && _farEnds.TryGetValue(reached[0], out int other))
+            outcome.ReachesFarOf = other;
+    }
+
+    private static bool IsOpen(LinkOutcome o) => o.Miss == Miss.WrongPort && o.ReachesFarOf >= 0;
+
+    /// <summary>The ports along a link's first strand for which <paramref name="wanted"/> holds, in order.</summary>
+    private List<PortRef> PortsAlong(LinkOutcome outcome, Func<PortShape, bool> wanted)
+    {
+        var ports = new List<PortRef>();
+        if (outcome.Landings.Count == 0)
+            return ports;
+        ReadOnlySpan<int> positions = _context.Traced.Strands[outcome.Landings[0].Strand];
+        bool backwards = positions[0] != outcome.Landings[0].Start;
+        foreach (int p in positions)
+        {
+            PortRef port = _context.Traced.Graph.PlaceOf(p).Port;
+            if (wanted(_context.Plant.Port(port)))
+                ports.Add(port);
+        }
+
+        if (backwards)
+            ports.Reverse();
+        return ports;
+    }
+
+    private void NameWrongLegs()
+    {
+        // Which leg of which part each link rides on.
+        var byLeg = new Dictionary<(int Part, int Leg), List<int>>();
+        var legsOf = new List<(int Part, int Leg)>[_all.Length];
+        foreach (LinkOutcome outcome in _all)
+        {
+            legsOf[outcome.Index] = [.. PortsAlong(outcome, p => p.Leg > 0).Select(p => (p.Part, _context.Plant.Port(p).Leg)).Distinct()];
+            foreach ((int, int) leg in legsOf[outcome.Index])
+            {
+                if (!byLeg.TryGetValue(leg, out List<int>? riders))
+                    byLeg[leg] = riders = [];
+                riders.Add(outcome.Index);
+            }
+        }
+
+        foreach (((int Part, int Leg) leg, List<int> riders) in byLeg)
+        {
+            if (!riders.All(i => IsOpen(_all[i])))
+                continue;
+            int[] otherLegs =
+            [
+                .. riders.Select(i => legsOf[_all[i].ReachesFarOf].FirstOrDefault(l => l.Part == leg.Part).Leg).Distinct(),
+            ];
+            if (otherLegs.Length != 1 || otherLegs[0] == 0 || otherLegs[0] == leg.Leg)
+                continue;
+            foreach (int i in riders)
+                _all[i].Legs = (leg.Part, leg.Leg, otherLegs[0]);
+        }
+
+        foreach (LinkOutcome outcome in _all)
+        {
+            if (outcome.Legs.Leg == 0)
+                continue;
+            outcome.Miss = Miss.WrongLeg;
+            outcome.Group =
+            [
+                .. _all.Where(o => o.Legs.Leg != 0 && o.Legs.Part == outcome.Legs.Part
+                    && (o.Legs == outcome.Legs || (o.Legs.Leg == outcome.Legs.OtherLeg && o.Legs.OtherLeg == outcome.Legs.Leg))).Select(o => o.Index),
+            ];
+        }
+    }
+
+    /// <summary>Links grouped by the first array connector that they pass, in the order of the document.</summary>
+    private IEnumerable<List<LinkOutcome>> ArrayGroups()
+    {
+        var groups = new Dictionary<PortRef, List<LinkOutcome>>();
+        foreach (LinkOutcome outcome in _all)
+        {
+            List<PortRef> arrays = PortsAlong(outcome, p => p.Face.Family == ConnectorFamily.Array);
+            if (arrays.Count == 0)
+                continue;
+            if (!groups.TryGetValue(arrays[0], out List<LinkOutcome>? group))
+                groups[arrays[0]] = group = [];
+            group.Add(outcome);
+        }
+
+        return groups.Values;
+    }
+
+    private void NameReversedOrder()
+    {
+        foreach (List<LinkOutcome> group in ArrayGroups())
+        {
+            // Two links in reversed order are two transposed pairs.
+            int n = group.Count;
+            if (n < 3)
+                continue;
+            bool reversed = true;
+            for (int k = 0; k < n && reversed; k++)
+            {
+                LinkOutcome opposite = group[n - 1 - k];
+                reversed = opposite == group[k]
+                    ? group[k].Miss == Miss.None && group[k].Landings.Any(l => l.EndLane is not null)
+                    : IsOpen(group[k]) && group[k].ReachesFarOf == opposite.Index;
+            }
+
+            if (!reversed)
+                continue;
+            int[] indices = [.. group.Select(o => o.Index)];
+            foreach (LinkOutcome outcome in group.Where(o => o.Miss != Miss.None))
+            {
+                outcome.Miss = Miss.ReversedOrder;
+                outcome.Group = indices;
+            }
+        }
+    }
+
+    private void NameTransposed()
+    {
+        foreach (LinkOutcome outcome in _all)
+        {
+            if (!IsOpen(outcome) || outcome.ReachesFarOf == outcome.Index)
+                continue;
+            LinkOutcome other = _all[outcome.ReachesFarOf];
+            if (!IsOpen(other) || other.ReachesFarOf != outcome.Index)
+                continue;
+            int[] pair = [outcome.Index, other.Index];
+            outcome.Miss = other.Miss = Miss.Transposed;
+            outcome.Group = other.Group = pair;
+        }
+    }
+
+    private void NameCrossedPairs()
+    {
+        bool IsCrossed(LinkOutcome o) => o.Miss == Miss.None && o.Landings.Count == 2
+            && o.Landings.All(l => l.MeetsSame && l.EndPort == o.Link.To.Port);
+        foreach (List<LinkOutcome> group in ArrayGroups())
+        {
+            int crossed = group.Count(IsCrossed);
+            if (crossed == 0 || crossed > group.Count(o => o.IsProven))
+                continue;
+            foreach (LinkOutcome outcome in group.Where(IsCrossed))
+            {
+                outcome.IsCrossedPair = true;
+                _crossedStrands.UnionWith(outcome.Strands);
+            }
+        }
+    }
+}

@@ -1,0 +1,37 @@
+using PolarityMap.Core.Checks.Rules;
+
+namespace PolarityMap.Core.Checks;
+
+/// <summary>The one list of rules. A new rule is one file in <c>Rules</c> and one line here.</summary>
+public static class RuleCatalogue
+{
+    public static readonly IReadOnlyList<Rule> All =
+    [
+        new TransmitMeetsTransmit(),
+        new ReceiveMeetsReceive(),
+        new DarkTransmit(),
+        new ReturnsToOwnInterface(),
+        new WrongFarPort(),
+        new CrossedPair(),
+        new TransposedPairs(),
+        new ReversedPortOrder(),
+        new WrongLeg(),
+        new WrongNetwork(),
+        new LegLeftOver(),
+        new PartNothingMeets(),
+        new ClosedLoop(),
+        new LinkNobodyWires(),
+    ];
+
+    /// <summary>The rule with this code, or null. Letter case does not matter.</summary>
+    public static Rule? Find(string code)
+    {
+        foreach (Rule rule in All)
+        {
+            if (string.Equals(rule.Code, code, StringComparison.OrdinalIgnoreCase))
+                return rule;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,68 @@
+using PolarityMap.Core.Optics;
+
+namespace PolarityMap.Core.Parts;
+
+/// <summary>
+/// The attributes of one part, already of the right sort and within the limits of the kind's specifications.
+/// A value that was not given answers with the specification's default.
+/// </summary>
+public sealed class AttributeValues
+{
+    private readonly IReadOnlyList<AttributeSpec> _specs;
+    private readonly Dictionary<string, object> _values = [];
+
+    public AttributeValues(IReadOnlyList<AttributeSpec> specs) => _specs = specs;
+
+    /// <summary>The names of the attributes that were given.</summary>
+    public IEnumerable<string> Given => _values.Keys;
+
+    public bool Has(string name) => _values.ContainsKey(name);
+
+    public AttributeValues Set(string name, string word) => SetValue(name, word);
+
+    public AttributeValues Set(string name, int number) => SetValue(name, number);
+
+    public AttributeValues Set(string name, Length length) => SetValue(name, length);
+
+    public AttributeValues Set(string name, IReadOnlyList<DuplexPair> wiring) => SetValue(name, wiring);
+
+    public AttributeValues Set(string name, IReadOnlyList<int> numbers) => SetValue(name, numbers);
+
+    /// <summary>Takes every value of another set that this one does not have.</summary>
+    public void FillFrom(AttributeValues other)
+    {
+        foreach ((string name, object value) in other._values)
+            _values.TryAdd(name, value);
+    }
+
+    /// <summary>A word or free text, or null when neither given nor defaulted.</summary>
+    public string? Word(string name) => _values.TryGetValue(name, out object? v) ? v as string : Spec(name)?.Default;
+
+    public int WholeNumber(string name) => _values.TryGetValue(name, out object? v)
+        ? (int)v
+        : int.Parse(Spec(name)!.Default!, System.Globalization.CultureInfo.InvariantCulture);
+
+    public Length? Length(string name) => _values.TryGetValue(name, out object? v) ? (Length)v : null;
+
+    /// <summary>A wiring that the document writes out, or null when it names one.</summary>
+    public IReadOnlyList<DuplexPair>? WiringList(string name) => _values.TryGetValue(name, out object? v) ? v as IReadOnlyList<DuplexPair> : null;
+
+    public IReadOnlyList<int> Numbers(string name) => _values.TryGetValue(name, out object? v) ? (IReadOnlyList<int>)v : [];
+
+    private AttributeValues SetValue(string name, object value)
+    {
+        _values[name] = value;
+        return this;
+    }
+
+    private AttributeSpec? Spec(string name)
+    {
+        foreach (AttributeSpec spec in _specs)
+        {
+            if (spec.Name == name)
+                return spec;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,72 @@
+namespace PolarityMap.Core.Parts;
+
+/// <summary>The connector family of a port.</summary>
+public enum ConnectorFamily
+{
+    Simplex,
+    Duplex,
+    Array,
+}
+
+/// <summary>
+/// A connector's end face: rows by columns of fibre places. Positions are numbered as seen at the end face with key up:
+/// from the left, top row first (TIA-604-5, IEC 61754-7 for arrays; one row by five public sources, two rows by one).
+/// Position numbers are 1-based here. A duplex face is one row of two: position 1 is A (left), position 2 is B (right).
+/// </summary>
+/// <param name="Family">The connector family; only equal faces mate.</param>
+/// <param name="Rows">Number of rows, 1 or more.</param>
+/// <param name="Columns">Number of places in a row, 1 or more.</param>
+public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns)
+{
+    public static readonly Face Simplex = new(ConnectorFamily.Simplex, 1, 1);
+    public static readonly Face Duplex = new(ConnectorFamily.Duplex, 1, 2);
+    public static readonly Face Array12 = new(ConnectorFamily.Array, 1, 12);
+
+    /// <summary>Number of positions.</summary>
+    public int Count => Rows * Columns;
+
+    /// <summary>
+    /// The position of an equal face that touches <paramref name="position"/> of this one.
+    /// <para>
+    /// Two faces look at each other, so left meets right. With keys aligned, (row, column) meets (row, columns + 1 - column).
+    /// With keys opposed the other connector is turned by half a turn, which mirrors rows and columns once more, so
+    /// (row, column) meets (rows + 1 - row, column). Derived from coordinates; for one row this is i to N + 1 - i and i to i
+    /// (TIA-568.3, five public sources). A duplex mating is always aligned: A meets B (TIA-568, pairwise crossover).
+    /// </para>
+    /// </summary>
+    public int Facing(Keying keys, int position)
+    {
+        int row = (position - 1) / Columns;
+        int column = (position - 1) % Columns;
+        return keys == Keying.Aligned
+            ? (row * Columns) + (Columns - 1 - column) + 1
+            : ((Rows - 1 - row) * Columns) + column + 1;
+    }
+
+    /// <summary>The name of a position: A and B of a duplex face, the number of an array face, empty for simplex.</summary>
+    public string PositionName(int position) => Family switch
+    {
+        ConnectorFamily.Duplex => position == 1 ? "A" : "B",
+        ConnectorFamily.Simplex => "",
+        _ => position.ToString(System.Globalization.CultureInfo.InvariantCulture),
+    };
+
+    /// <summary>Reads a position name; the inverse of <see cref="PositionName"/>.</summary>
+    public bool TryParsePosition(string name, out int position)
+    {
+        position = 0;
+        if (Family == ConnectorFamily.Duplex)
+            position = name switch { "A" or "a" => 1, "B" or "b" => 2, _ => 0 };
+        else if (!int.TryParse(name, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out position))
+            position = 0;
+        return position >= 1 && position <= Count;
+    }
+
+    /// <summary>In words, such as <c>duplex</c> or <c>12-position array</c>.</summary>
+    public override string ToString() => Family switch
+    {
+        ConnectorFamily.Simplex => "simplex",
+        ConnectorFamily.Duplex => "duplex",
+        _ => Rows == 1 ? $"{Columns}-position array" : $"{Rows}x{Columns}-position array",
+    };
+}

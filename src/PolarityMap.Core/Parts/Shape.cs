@@ -1,0 +1,110 @@
+namespace PolarityMap.Core.Parts;
+
+/// <summary>Which side of a part a port is on. A strand that enters on one side leaves on the other.</summary>
+public enum Side
+{
+    /// <summary>The near end of a cable, the front of a cassette or outlet, the only side of an interface.</summary>
+    Near,
+
+    /// <summary>The far end of a cable, the rear of a cassette or outlet.</summary>
+    Far,
+}
+
+/// <summary>What a lane of an interface does at its position.</summary>
+public enum LaneDirection
+{
+    Transmit,
+    Receive,
+}
+
+/// <summary>One port of a shape.</summary>
+/// <param name="Name">The port's name in addresses.</param>
+/// <param name="Face">Its connector face.</param>
+/// <param name="Side">The side of the part it is on.</param>
+public sealed record PortShape(string Name, Face Face, Side Side)
+{
+    /// <summary>The leg this port ends, counted from 1; 0 when the part has no legs.</summary>
+    public int Leg { get; init; }
+
+    /// <summary>The keying that this port gives to a mating, when it holds an array adapter or is a receptacle; otherwise null.</summary>
+    public Keying? Keys { get; init; }
+
+    /// <summary>True when the keying is the port's own nature and a document may not change it, as at a transceiver.</summary>
+    public bool KeysFixed { get; init; }
+
+    /// <summary>
+    /// True for an adapter: two plugs meet in it and it has no fibre of its own. A run names it between the two plugs.
+    /// </summary>
+    public bool IsAdapter { get; init; }
+
+    /// <summary>Index of the port's first position within the part.</summary>
+    public int FirstPosition { get; init; }
+
+    /// <summary>Number of positions that the part numbers for this port: none for an adapter.</summary>
+    public int PositionCount => IsAdapter ? 0 : Face.Count;
+}
+
+/// <summary>One lane of an interface: what one position of it does.</summary>
+/// <param name="Port">Index of the port in the shape.</param>
+/// <param name="Position">Position in the port, 1-based.</param>
+/// <param name="Direction">Transmit or receive.</param>
+/// <param name="Number">Lane number, 1-based; a duplex port has lane 1 only.</param>
+public readonly record struct Lane(int Port, int Position, LaneDirection Direction, int Number);
+
+/// <summary>
+/// What a part looks like to everything downstream: its ports, how its positions are joined inside, and its lanes.
+/// Nothing downstream asks which kind of part a shape came from.
+/// </summary>
+public sealed class Shape
+{
+    internal Shape(PortShape[] ports, int[] inside, Lane[] lanes, bool isCable)
+    {
+        Ports = ports;
+        Inside = inside;
+        Lanes = lanes;
+        IsCable = isCable;
+        LaneByPosition = [];
+        if (lanes.Length == 0)
+            return;
+        LaneByPosition = new int[inside.Length];
+        Array.Fill(LaneByPosition, -1);
+        for (int i = 0; i < lanes.Length; i++)
+            LaneByPosition[ports[lanes[i].Port].FirstPosition + lanes[i].Position - 1] = i;
+    }
+
+    /// <summary>The ports, in the order of their positions.</summary>
+    public IReadOnlyList<PortShape> Ports { get; }
+
+    /// <summary>For each position of the part the position it is joined to inside, or -1.</summary>
+    public IReadOnlyList<int> Inside { get; }
+
+    /// <summary>The lanes; empty unless the part is an interface.</summary>
+    public IReadOnlyList<Lane> Lanes { get; }
+
+    /// <summary>True for a cord, trunk or harness: it is entered at one end and left at the other without naming a port.</summary>
+    public bool IsCable { get; }
+
+    /// <summary>True when the part is an active interface.</summary>
+    public bool IsInterface => Lanes.Count > 0;
+
+    /// <summary>Number of positions.</summary>
+    public int PositionCount => Inside.Count;
+
+    private int[] LaneByPosition { get; }
+
+    /// <summary>The lane at a position of the part (0-based), or null.</summary>
+    public Lane? LaneAt(int localPosition) =>
+        LaneByPosition.Length > 0 && LaneByPosition[localPosition] is >= 0 and int i ? Lanes[i] : null;
+
+    /// <summary>Index of the port with this name, or -1.</summary>
+    public int FindPort(string name)
+    {
+        for (int i = 0; i < Ports.Count; i++)
+        {
+            if (Ports[i].Name == name)
+                return i;
+        }
+
+        return -1;
+    }
+}

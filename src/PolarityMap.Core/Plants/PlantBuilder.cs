@@ -1,0 +1,111 @@
+using PolarityMap.Core.Parts;
+
+namespace PolarityMap.Core.Plants;
+
+/// <summary>
+/// Collects a plant. Parts may be added in any order; the finished plant numbers them in the order in which matings
+/// mention them, so that the strands of a run lie close together in memory.
+/// </summary>
+public sealed class PlantBuilder
+{
+    private readonly List<Network> _networks = [];
+    private readonly List<Part> _parts = [];
+    private readonly List<Mating> _matings = [];
+    private readonly List<OpenPlug> _openPlugs = [];
+    private readonly List<Link> _links = [];
+    private readonly List<int> _order = [];
+    private readonly List<bool> _mentioned = [];
+
+    public PlantTitle Title { get; set; } = new("");
+
+    public IReadOnlyList<Part> Parts => _parts;
+
+    public IReadOnlyList<Network> Networks => _networks;
+
+    public IReadOnlyList<Mating> Matings => _matings;
+
+    public int AddNetwork(Network network)
+    {
+        _networks.Add(network);
+        return _networks.Count - 1;
+    }
+
+    /// <summary>Adds a part and returns the index to use in <see cref="PortRef"/> until <see cref="Build"/>.</summary>
+    public int AddPart(Part part)
+    {
+        _parts.Add(part);
+        _mentioned.Add(false);
+        return _parts.Count - 1;
+    }
+
+    /// <summary>Replaces a part that has been added, keeping its index.</summary>
+    public void ReplacePart(int index, Part part) => _parts[index] = part;
+
+    /// <summary>Says that a run has come to this part.</summary>
+    public void Mention(int part)
+    {
+        if (_mentioned[part])
+            return;
+        _mentioned[part] = true;
+        _order.Add(part);
+    }
+
+    /// <summary>Adds a mating. The ports must have equal faces, or one be simplex and the other name a position.</summary>
+    /// <exception cref="ArgumentException">Faces that do not mate.</exception>
+    public void AddMating(Mating mating)
+    {
+        PortShape a = _parts[mating.A.Part].Shape.Ports[mating.A.Port];
+        PortShape b = _parts[mating.B.Part].Shape.Ports[mating.B.Port];
+        bool single = mating.PositionOfA > 0 || mating.PositionOfB > 0;
+        if (!single && a.Face != b.Face)
+            throw new ArgumentException($"a {a.Face} port does not mate with a {b.Face} port");
+        Mention(mating.A.Part);
+        if (mating.Through is { } through)
+            Mention(through.Part);
+        Mention(mating.B.Part);
+        _matings.Add(mating);
+    }
+
+    public void AddOpenPlug(OpenPlug plug)
+    {
+        Mention(plug.Plug.Part);
+        Mention(plug.Adapter.Part);
+        _openPlugs.Add(plug);
+    }
+
+    public void AddLink(Link link) => _links.Add(link);
+
+    /// <summary>Numbers the parts in the order of mention and returns the plant.</summary>
+    public Plant Build()
+    {
+        for (int i = 0; i < _parts.Count; i++)
+            Mention(i);
+        var parts = new Part[_order.Count];
+        var index = new int[_order.Count];
+        for (int i = 0; i < _order.Count; i++)
+        {
+            parts[i] = _parts[_order[i]];
+            index[_order[i]] = i;
+        }
+
+        PortRef Renumber(PortRef p) => p with { Part = index[p.Part] };
+        var matings = new Mating[_matings.Count];
+        for (int i = 0; i < matings.Length; i++)
+        {
+            Mating m = _matings[i];
+            matings[i] = m with { A = Renumber(m.A), B = Renumber(m.B), Through = m.Through is { } t ? Renumber(t) : null };
+        }
+
+        return new Plant(
+            Title,
+            [.. _networks],
+            parts,
+            matings,
+            [.. _openPlugs.Select(o => o with { Plug = Renumber(o.Plug), Adapter = Renumber(o.Adapter) })],
+            [.. _links.Select(l => l with
+            {
+                From = l.From with { Port = Renumber(l.From.Port) },
+                To = l.To with { Port = Renumber(l.To.Port) },
+            })]);
+    }
+}

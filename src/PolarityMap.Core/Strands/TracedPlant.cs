@@ -1,0 +1,120 @@
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Strands;
+
+/// <summary>A strand's visit to one part.</summary>
+/// <param name="Part">Index of the part.</param>
+/// <param name="In">The position where the strand enters, or -1 where it begins.</param>
+/// <param name="Out">The position where it leaves, or -1 where it ends.</param>
+public readonly record struct Hop(int Part, int In, int Out);
+
+/// <summary>
+/// A plant with its strands: the one record that rules, views and commands read.
+/// </summary>
+public sealed class TracedPlant
+{
+    private readonly int[] _strandOf;
+    private readonly int[] _number;
+    private readonly Dictionary<PortRef, Mating> _matingAt = [];
+
+    private TracedPlant(Plant plant, StrandGraph graph, StrandSet strands)
+    {
+        Plant = plant;
+        Graph = graph;
+        Strands = strands;
+        _strandOf = new int[graph.PositionCount];
+        _number = new int[strands.Count];
+        int next = 1;
+        for (int s = 0; s < strands.Count; s++)
+        {
+            foreach (int p in strands[s])
+                _strandOf[p] = s;
+            if (IsActive(s))
+                _number[s] = next++;
+        }
+
+        for (int s = 0; s < strands.Count; s++)
+        {
+            if (_number[s] == 0)
+                _number[s] = next++;
+        }
+
+        foreach (Mating mating in plant.Matings)
+        {
+            if (mating.PositionOfA == 0)
+                _matingAt[mating.A] = mating;
+            if (mating.PositionOfB == 0)
+                _matingAt[mating.B] = mating;
+        }
+    }
+
+    public Plant Plant { get; }
+
+    public StrandGraph Graph { get; }
+
+    public StrandSet Strands { get; }
+
+    /// <summary>Traces every strand of a plant.</summary>
+    public static TracedPlant Of(Plant plant)
+    {
+        StrandGraph graph = StrandGraph.Of(plant);
+        return new TracedPlant(plant, graph, Tracer.Trace(graph));
+    }
+
+    /// <summary>The strand that a position is on.</summary>
+    public int StrandOf(int position) => _strandOf[position];
+
+    /// <summary>
+    /// The number a strand is shown by, from 1. Strands that an interface lights or listens to come first, in the order of
+    /// their first ends.
+    /// </summary>
+    public int NumberOf(int strand) => _number[strand];
+
+    /// <summary>True when something is plugged in along the strand and one of its ends is a lane of an interface.</summary>
+    public bool IsActive(int strand)
+    {
+        ReadOnlySpan<int> positions = Strands[strand];
+        return positions.Length > 1 && !Strands.IsLoop(strand)
+            && (Graph.LaneAt(positions[0]) is not null || Graph.LaneAt(positions[^1]) is not null);
+    }
+
+    /// <summary>The other end of the strand that ends at this position.</summary>
+    public int OtherEnd(int end)
+    {
+        ReadOnlySpan<int> positions = Strands[_strandOf[end]];
+        return positions[0] == end ? positions[^1] : positions[0];
+    }
+
+    /// <summary>The mating of a whole port, or of the single position that a simplex plug takes; null when nothing is mated there.</summary>
+    public Mating? MatingAt(int position)
+    {
+        if (_matingAt.TryGetValue(Graph.PlaceOf(position).Port, out Mating? mating))
+            return mating;
+        int partner = Graph.Outside[position];
+        return partner >= 0 ? _matingAt.GetValueOrDefault(Graph.PlaceOf(partner).Port) : null;
+    }
+
+    /// <summary>The visits of a strand to parts, in order; of a loop, from its first position once round.</summary>
+    public IReadOnlyList<Hop> Hops(int strand)
+    {
+        ReadOnlySpan<int> positions = Strands[strand];
+        var hops = new List<Hop>((positions.Length / 2) + 1);
+        int i = 0;
+        if (Graph.Inside[positions[0]] < 0)
+        {
+            hops.Add(new Hop(Graph.PartOf(positions[0]), -1, positions[0]));
+            i = 1;
+        }
+
+        for (; i < positions.Length; i += 2)
+            hops.Add(new Hop(Graph.PartOf(positions[i]), positions[i], i + 1 < positions.Length ? positions[i + 1] : -1));
+        return hops;
+    }
+
+    /// <summary>The address <c>PART/PORT:POSITION</c> of a position.</summary>
+    public string Address(int position)
+    {
+        PositionPlace place = Graph.PlaceOf(position);
+        return Plant.Address(place.Port, place.Position);
+    }
+}
