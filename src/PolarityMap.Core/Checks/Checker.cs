@@ -6,9 +6,11 @@ namespace PolarityMap.Core.Checks;
 public static class Checker
 {
     /// <summary>All findings: errors before warnings, then in the order of the document, then by code.</summary>
-    public static IReadOnlyList<Finding> Check(TracedPlant traced)
+    public static IReadOnlyList<Finding> Check(TracedPlant traced) => Check(new CheckContext(traced));
+
+    /// <inheritdoc cref="Check(TracedPlant)"/>
+    public static IReadOnlyList<Finding> Check(CheckContext context)
     {
-        var context = new CheckContext(traced);
         var findings = new List<Finding>();
         foreach (Rule rule in RuleCatalogue.All)
             rule.Check(context, findings);

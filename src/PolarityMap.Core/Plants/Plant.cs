@@ -60,11 +60,7 @@ public sealed record OpenPlug(PortRef Plug, PortRef Adapter, SourcePlace Place);
 public readonly record struct LinkEnd(PortRef Port, int Lane);
 
 /// <summary>What is meant: this interface reaches that interface.</summary>
-public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place)
-{
-    /// <summary>Index into <see cref="Plant.Networks"/>, or -1.</summary>
-    public int Network { get; init; } = -1;
-}
+public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place);
 
 /// <summary>Everything described in one document, bound and ready to trace. Made by <see cref="PlantBuilder"/>.</summary>
 public sealed class Plant

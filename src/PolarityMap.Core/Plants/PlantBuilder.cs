@@ -66,6 +66,12 @@ public sealed class PlantBuilder
         _matings.Add(mating);
     }
 
+    /// <summary>Replaces a mating that has been added, as an as-built difference does.</summary>
+    public void ReplaceMating(int index, Mating mating) => _matings[index] = mating;
+
+    /// <summary>Takes a mating out.</summary>
+    public void RemoveMating(int index) => _matings.RemoveAt(index);
+
     public void AddOpenPlug(OpenPlug plug)
     {
         Mention(plug.Plug.Part);

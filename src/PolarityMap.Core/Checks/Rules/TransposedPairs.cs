@@ -20,7 +20,7 @@ public sealed class TransposedPairs : Rule
           SW-L: { kind: duplex interface, ports: 2 }
           SW-R: { kind: duplex interface, ports: 2 }
         runs:
-          - "SW-L/1..2, A-to-B cord 2 m, SW-R/[2,1]"
+          - SW-L/1..2, A-to-B cord 2 m, SW-R/[2,1]
         links:
           - SW-L/1..2 to SW-R/1..2
 

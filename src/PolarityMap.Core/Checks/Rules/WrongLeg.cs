@@ -24,7 +24,7 @@ public sealed class WrongLeg : Rule
           T: { kind: Type-B trunk, base: 8, legs: 2, length: 30 m }
         runs:
           - SW-L/1..8, A-to-B cord 2 m, K-L[1..2]/1..4
-          - "K-L[1..2]/rear, T/1..2, K-R[2,1]/rear"
+          - K-L[1..2]/rear, T/1..2, K-R[2,1]/rear
           - K-R[1..2]/1..4, A-to-B cord 2 m, SW-R/1..8
         links:
           - SW-L/1..8 to SW-R/1..8

@@ -1,0 +1,23 @@
+namespace PolarityMap.Cli;
+
+/// <summary>What a command may touch of the world: two writers, the folder it works in, and whether colour is wanted.</summary>
+public sealed record CommandContext(TextWriter Out, TextWriter Error)
+{
+    /// <summary>Colour is used only on a terminal and never when NO_COLOR is set.</summary>
+    public bool Colour { get; init; }
+
+    /// <summary>Paths that are not rooted are taken from here.</summary>
+    public string Folder { get; init; } = ".";
+
+    public static CommandContext OfProcess()
+    {
+        var output = new StreamWriter(Console.OpenStandardOutput(), new System.Text.UTF8Encoding(false), 16 * 1024) { NewLine = "\n" };
+        var error = new StreamWriter(Console.OpenStandardError(), new System.Text.UTF8Encoding(false), 1024) { NewLine = "\n", AutoFlush = true };
+        return new CommandContext(output, error)
+        {
+            Colour = !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+        };
+    }
+
+    public string FullPath(string path) => Path.IsPathRooted(path) ? path : Path.Combine(Folder, path);
+}

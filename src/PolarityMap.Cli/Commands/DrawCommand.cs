@@ -1,0 +1,112 @@
+using System.CommandLine;
+using PolarityMap.Cli.Input;
+using PolarityMap.Cli.Output;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+using PolarityMap.Documents.Text;
+using PolarityMap.Drawing.Scene;
+using PolarityMap.Drawing.Svg;
+using PolarityMap.Drawing.Views;
+
+namespace PolarityMap.Cli.Commands;
+
+/// <summary><c>draw PLANT -o OUT</c>: checks a plant and draws its strands, with what was found marked.</summary>
+internal sealed class DrawCommand : ICommandFile
+{
+    public Command Build(CommandContext context)
+    {
+        Argument<string> plant = CommonOptions.Plant();
+        Option<string?> output = CommonOptions.Output("An SVG file, or a folder for one sheet per network; the standard is the plant's name with .svg.");
+        var network = new Option<string?>("--network") { Description = "Only strands of this network.", HelpName = "NAME" };
+        var part = new Option<string?>("--part") { Description = "Only strands that pass this part.", HelpName = "NAME" };
+        var dark = new Option<bool>("--dark") { Description = "Also strands that no interface is on, such as spare fibres." };
+        var embed = new Option<bool>("--embed-font") { Description = "Put the font into the file, so that it looks the same everywhere." };
+        var command = new Command("draw",
+            """
+            Draw every strand from end to end as SVG, with the findings marked.
+
+            Exit status: 0 drawn, also when something was found; 2 the document or the call is wrong, nothing is written.
+
+            Examples:
+              polaritymap draw plant.yaml
+              polaritymap draw plant.yaml -o sheets/          one sheet per network
+              polaritymap draw plant.yaml --network lighting -o lighting.svg
+              polaritymap draw plant.yaml --part TRUNK-1 --embed-font -o trunk-1.svg
+            """) { plant, output, network, part, dark, embed };
+        command.SetAction(parsed =>
+        {
+            string path = parsed.GetValue(plant)!;
+            if (PlantFile.Trace(path, "text", context) is not { } traced)
+                return ExitStatus.Wrong;
+            CheckReport report = CheckReport.Of(traced);
+            var input = new ViewInput(traced, report.Findings)
+            {
+                Network = IndexOf(parsed.GetValue(network), "network", traced.Plant.Networks.Select(n => n.Name)),
+                Part = IndexOf(parsed.GetValue(part), "part", traced.Plant.Parts.Select(p => p.Name)),
+                WithDark = parsed.GetValue(dark),
+            };
+            string target = parsed.GetValue(output) ?? Path.ChangeExtension(Path.GetFileName(path), ".svg");
+            bool folder = target.EndsWith('/') || target.EndsWith(Path.DirectorySeparatorChar) || Directory.Exists(context.FullPath(target));
+            List<(string Path, string Svg)> sheets = folder
+                ? PerNetwork(traced, input, target, parsed.GetValue(embed))
+                : [(target, Sheet(input, parsed.GetValue(embed)) ?? throw Nothing())];
+            if (sheets.Count == 0)
+                throw Nothing();
+            foreach ((string file, string svg) in sheets)
+                WholeFile.Write(context.FullPath(file), svg);
+            context.Out.WriteLine(report.Verdict());
+            foreach ((string file, _) in sheets)
+                context.Out.WriteLine($"Look at {file}");
+            return ExitStatus.Clean;
+        });
+        return command;
+    }
+
+    private static CallException Nothing() =>
+        new("there is no strand to draw: nothing that was chosen is plugged into an interface; add --dark to draw strands without one");
+
+    private static string? Sheet(ViewInput input, bool embed)
+    {
+        DrawingSheet? sheet = ViewCatalogue.All[0].Draw(input);
+        return sheet is null ? null : SvgWriter.Write(sheet, new SvgOptions { EmbedFont = embed });
+    }
+
+    /// <summary>One sheet for each network, or one for all where the plant has none or the call names one.</summary>
+    private static List<(string Path, string Svg)> PerNetwork(TracedPlant traced, ViewInput input, string folder, bool embed)
+    {
+        var sheets = new List<(string, string)>();
+        IReadOnlyList<Network> networks = traced.Plant.Networks;
+        if (networks.Count == 0 || input.Network >= 0)
+        {
+            string name = input.Network >= 0 ? networks[input.Network].Name : "strands";
+            if (Sheet(input, embed) is { } svg)
+                sheets.Add((Path.Combine(folder, FileName(name)), svg));
+            return sheets;
+        }
+
+        for (int n = 0; n < networks.Count; n++)
+        {
+            if (Sheet(input with { Network = n }, embed) is { } svg)
+                sheets.Add((Path.Combine(folder, FileName(networks[n].Name)), svg));
+        }
+
+        return sheets;
+    }
+
+    /// <summary>A file name from a name of the document: it cannot leave the folder.</summary>
+    private static string FileName(string name) =>
+        string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-')) + ".svg";
+
+    private static int IndexOf(string? wanted, string what, IEnumerable<string> names)
+    {
+        if (wanted is null)
+            return -1;
+        string[] all = [.. names];
+        int index = Array.IndexOf(all, wanted);
+        if (index >= 0)
+            return index;
+        string? near = NearestWord.Find(wanted, all);
+        throw new CallException($"there is no {what} '{wanted}'"
+            + (near is not null ? $"; did you mean '{near}'?" : all.Length is > 0 and <= 12 ? $"; expected one of {string.Join(", ", all)}" : ""));
+    }
+}

@@ -1,0 +1,85 @@
+using PolarityMap.Documents;
+
+namespace PolarityMap.Cli.Input;
+
+/// <summary>Reads documents from files, never more of one than is accepted.</summary>
+internal sealed class FileSource(CommandContext context) : IDocumentSource
+{
+    public bool TryRead(string path, int maxBytes, out byte[] bytes, out string why)
+    {
+        bytes = [];
+        why = "";
+        string full = context.FullPath(path);
+        try
+        {
+            if (Directory.Exists(full))
+            {
+                why = $"'{path}' is a folder; name a document in it";
+                return false;
+            }
+
+            // A pipe has no length, so the limit holds while reading as well.
+            using var file = new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.Read, 1);
+            if (file.CanSeek && file.Length > maxBytes)
+            {
+                why = $"'{path}' is larger than {maxBytes / 1024 / 1024} MiB; a plant that large is better split into several documents";
+                return false;
+            }
+
+            using var buffer = new MemoryStream(file.CanSeek ? (int)file.Length : 0);
+            byte[] chunk = new byte[64 * 1024];
+            int read;
+            while ((read = file.Read(chunk)) > 0)
+            {
+                if (buffer.Length + read > maxBytes)
+                {
+                    why = $"'{path}' is larger than {maxBytes / 1024 / 1024} MiB";
+                    return false;
+                }
+
+                buffer.Write(chunk, 0, read);
+            }
+
+            bytes = buffer.ToArray();
+            return true;
+        }
+        catch (FileNotFoundException)
+        {
+            why = Missing(path, full);
+        }
+        catch (DirectoryNotFoundException)
+        {
+            why = $"there is no file '{path}': its folder does not exist";
+        }
+        catch (UnauthorizedAccessException)
+        {
+            why = $"'{path}' may not be read";
+        }
+        catch (IOException broken)
+        {
+            why = $"'{path}' cannot be read: {broken.Message}";
+        }
+
+        return false;
+    }
+
+    private static string Missing(string path, string full)
+    {
+        string? near = null;
+        try
+        {
+            string folder = Path.GetDirectoryName(full) is { Length: > 0 } f ? f : ".";
+            near = Documents.Text.NearestWord.Find(Path.GetFileName(full), Directory.EnumerateFiles(folder).Take(1000).Select(Path.GetFileName)!);
+        }
+        catch (IOException)
+        {
+            return $"there is no file '{path}'";
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return $"there is no file '{path}'";
+        }
+
+        return near is null ? $"there is no file '{path}'" : $"there is no file '{path}'; did you mean '{near}'?";
+    }
+}

@@ -1,0 +1,81 @@
+using PolarityMap.Core.Checks;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Cli.Output;
+
+/// <summary>The findings for people. Findings that are alike, made by the same runs, are shown once with the others listed.</summary>
+internal sealed class CheckText(CommandContext context, bool every)
+{
+    /// <summary>The most strands written out with one finding.</summary>
+    private const int MostStrands = 4;
+
+    private readonly Paint _paint = new(context.Colour);
+    private readonly Dictionary<string, string[]> _lines = [];
+
+    public void Write(CheckReport report)
+    {
+        TextWriter output = context.Out;
+        Plant plant = report.Traced.Plant;
+        output.WriteLine(_paint.Strong(plant.Title.Title));
+        var groups = new List<List<Finding>>();
+        foreach (Finding finding in report.Findings)
+        {
+            List<Finding>? alike = every ? null : groups.Find(g => Alike(g[0], finding));
+            if (alike is null)
+                groups.Add([finding]);
+            else
+                alike.Add(finding);
+        }
+
+        foreach (List<Finding> group in groups)
+        {
+            output.WriteLine();
+            WriteFinding(report, group);
+        }
+
+        output.WriteLine();
+        string verdict = report.Verdict();
+        output.WriteLine(report.Errors > 0 ? _paint.Error(verdict) : report.Warnings > 0 ? _paint.Warning(verdict) : _paint.Good(verdict));
+        if (report.Findings.Count > 0)
+            output.WriteLine(_paint.Faint("'polaritymap explain CODE' tells why a finding matters and what clears it."));
+    }
+
+    private static bool Alike(Finding a, Finding b) =>
+        a.Rule == b.Rule && a.Related.Count > 0 && a.Related.SequenceEqual(b.Related);
+
+    private void WriteFinding(CheckReport report, List<Finding> group)
+    {
+        TextWriter output = context.Out;
+        Finding first = group[0];
+        string head = $"{(first.Rule.Severity == Severity.Error ? "error" : "warning")} {first.Rule.Code} {first.Rule.Title}";
+        output.WriteLine(first.Rule.Severity == Severity.Error ? _paint.Error(head) : _paint.Warning(head));
+        output.WriteLine($"  {first.Place}: {first.Message}");
+        if (SourceLine(first.Place) is { } line)
+            output.WriteLine(_paint.Faint($"  {first.Place.Line,5} | {line}"));
+        output.WriteLine($"  expected  {first.Expected}");
+        output.WriteLine($"  actual    {first.Actual}");
+        foreach (int strand in first.Strands.Take(MostStrands))
+            output.WriteLine($"  strand {report.Traced.NumberOf(strand),-3}{HopLine.Of(report.Traced, strand)}");
+        if (first.Strands.Count > MostStrands)
+            output.WriteLine($"  and strands {string.Join(", ", first.Strands.Skip(MostStrands).Select(report.Traced.NumberOf))}");
+        if (group.Count > 1)
+        {
+            output.WriteLine($"  and {group.Count - 1} more like it:");
+            foreach (Finding other in group.Skip(1))
+                output.WriteLine($"    {other.Message}");
+        }
+    }
+
+    /// <summary>The line of the document that a place is on, or null when it cannot be read.</summary>
+    private string? SourceLine(SourcePlace place)
+    {
+        if (!_lines.TryGetValue(place.File, out string[]? lines))
+        {
+            string path = context.FullPath(place.File);
+            _lines[place.File] = lines = File.Exists(path) ? File.ReadAllLines(path) : [];
+        }
+
+        return place.Line <= lines.Length ? lines[place.Line - 1].TrimEnd() : null;
+    }
+}

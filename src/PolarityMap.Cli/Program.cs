@@ -1,0 +1,3 @@
+using PolarityMap.Cli;
+
+return Application.Run(args, CommandContext.OfProcess());

@@ -1,0 +1,77 @@
+using PolarityMap.Documents.Text;
+
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>
+/// Reads addresses with ranges: <c>PART</c>, <c>PART/PORT</c>, <c>PART/PORT:POSITION</c>. Ranges stand for several addresses,
+/// the leftmost changing slowest.
+/// </summary>
+internal sealed class AddressReader(NodeReader reader, PartNames parts)
+{
+    /// <summary>The most addresses one text may stand for.</summary>
+    private const int MostAddresses = NamePattern.MaxNames;
+
+    /// <summary>
+    /// Reads a text that starts at <paramref name="placeAt"/>(0). Null after a report.
+    /// </summary>
+    public IReadOnlyList<Address>? Read(string text, Func<int, SourcePlace> placeAt, IEnumerable<string> alsoPossible)
+    {
+        int stroke = text.IndexOf('/');
+        int colon = stroke < 0 ? -1 : text.IndexOf(':', stroke);
+        string partText = stroke < 0 ? text : text[..stroke];
+        string? portText = stroke < 0 ? null : colon < 0 ? text[(stroke + 1)..] : text[(stroke + 1)..colon];
+        string? positionText = colon < 0 ? null : text[(colon + 1)..];
+
+        if (Names(partText, 0, placeAt, token: false) is not { } partNames)
+            return null;
+        IReadOnlyList<string?> portNames = [null];
+        IReadOnlyList<string?> positions = [null];
+        if (portText is not null)
+        {
+            if (Names(portText, stroke + 1, placeAt, token: true) is not { } ports)
+                return null;
+            portNames = ports;
+        }
+
+        if (positionText is not null)
+        {
+            if (Names(positionText, colon + 1, placeAt, token: true) is not { } names)
+                return null;
+            positions = names;
+        }
+
+        if ((long)partNames.Count * portNames.Count * positions.Count > MostAddresses)
+        {
+            reader.Problems.Add(placeAt(0), $"this stands for more than {MostAddresses} addresses");
+            return null;
+        }
+
+        var addresses = new List<Address>(partNames.Count * portNames.Count * positions.Count);
+        foreach (string partName in partNames)
+        {
+            if (!parts.TryFind(partName, out int part))
+            {
+                parts.ReportUnknown(reader, placeAt(0), partName, alsoPossible);
+                return null;
+            }
+
+            foreach (string? port in portNames)
+            {
+                foreach (string? position in positions)
+                    addresses.Add(new Address(part, port, position));
+            }
+        }
+
+        return addresses;
+    }
+
+    private IReadOnlyList<string>? Names(string text, int offset, Func<int, SourcePlace> placeAt, bool token)
+    {
+        void Report(int index, string message, string? expected) => reader.Problems.Add(placeAt(offset + index), message, expected);
+        IReadOnlyList<string> names;
+        bool sound = token
+            ? NamePattern.TryExpandToken(text, Report, out names)
+            : NamePattern.TryExpand(text, Report, out names);
+        return sound ? names : null;
+    }
+}

@@ -1,0 +1,48 @@
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>The keys of a document's top level and of its fixed sections, each written once.</summary>
+public static class DocumentKeys
+{
+    public const string Plant = "plant";
+    public const string Site = "site";
+    public const string Revision = "revision";
+    public const string Date = "date";
+    public const string Author = "author";
+    public const string Number = "number";
+    public const string Networks = "networks";
+    public const string Types = "types";
+    public const string Parts = "parts";
+    public const string Runs = "runs";
+    public const string Links = "links";
+    public const string Design = "design";
+    public const string AsBuilt = "as-built";
+
+    /// <summary>The key that names a part's kind or type.</summary>
+    public const string Kind = "kind";
+
+    public const string Colour = "colour";
+
+    public const string Exchanged = "exchanged";
+    public const string Moved = "moved";
+    public const string Unplugged = "unplugged";
+
+    /// <summary>The title-block texts, with what each is.</summary>
+    public static readonly IReadOnlyList<(string Key, string Meaning)> Titles =
+    [
+        (Plant, "The plant's title."),
+        (Site, "Where the plant is."),
+        (Revision, "Revision index for the title block."),
+        (Date, "Date of issue, such as 2026-03-01."),
+        (Author, "Who made the document."),
+        (Number, "Identification number for the title block."),
+    ];
+
+    /// <summary>Every key of a plant document.</summary>
+    public static readonly IReadOnlyList<string> OfPlant = [.. Titles.Select(t => t.Key), Networks, Types, Parts, Runs, Links, AsBuilt];
+
+    /// <summary>Every key of an as-built document.</summary>
+    public static readonly IReadOnlyList<string> OfOverlay = [.. Titles.Select(t => t.Key), Design, AsBuilt];
+
+    /// <summary>Every key of an as-built section.</summary>
+    public static readonly IReadOnlyList<string> OfAsBuilt = [Parts, Exchanged, Moved, Unplugged];
+}

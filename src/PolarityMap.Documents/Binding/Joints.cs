@@ -1,0 +1,178 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>
+/// Makes matings and keeps the books: which port is taken, which plug waits in an adapter. Each refusal names both places.
+/// </summary>
+internal sealed class Joints(NodeReader reader, PlantBuilder plant)
+{
+    private readonly Dictionary<(PortRef Port, int Position), SourcePlace> _taken = [];
+    private readonly Dictionary<PortRef, List<WaitingPlug>> _adapters = [];
+    private readonly List<PortRef> _adapterOrder = [];
+
+    private sealed record WaitingPlug(PortRef Plug, KeyingStop? Keys, SourcePlace Place);
+
+    /// <summary>Mates two ports; a position other than 0 takes one position of a wider port for a simplex plug.</summary>
+    public bool Mate(PortRef a, int positionA, PortRef b, int positionB, KeyingStop? word, SourcePlace place)
+    {
+        PortShape portA = Port(a);
+        PortShape portB = Port(b);
+        if (a == b && positionA == positionB)
+        {
+            reader.Problems.Add(place, $"{Name(a)} cannot be mated to itself");
+            return false;
+        }
+
+        if (!Fits(portA.Face, positionA, portB.Face, positionB))
+        {
+            reader.Problems.Add(place, $"{Describe(a, positionA)} does not mate with {Describe(b, positionB)}");
+            return false;
+        }
+
+        if (!Take(a, positionA, place) || !Take(b, positionB, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
+            return false;
+        plant.AddMating(new Mating(a, b, keys, place)
+        {
+            PositionOfA = portA.Face == Face.Simplex ? 0 : positionA,
+            PositionOfB = portB.Face == Face.Simplex ? 0 : positionB,
+        });
+        return true;
+    }
+
+    /// <summary>Puts a plug into an adapter. The second plug makes the mating.</summary>
+    public bool Plug(PortRef plug, int position, PortRef adapter, KeyingStop? word, SourcePlace place)
+    {
+        PortShape plugPort = Port(plug);
+        if (plugPort.Keys is not null || !plant.Parts[plug.Part].Shape.IsCable || position > 0)
+        {
+            reader.Problems.Add(place, $"only a plug goes into the adapter {Name(adapter)}, and {Name(plug)} is a port", "a cord or trunk between them");
+            return false;
+        }
+
+        if (plugPort.Face != Port(adapter).Face)
+        {
+            reader.Problems.Add(place, $"{Describe(plug, 0)} does not fit the adapter {Name(adapter)}, which is {Article(Port(adapter).Face)}");
+            return false;
+        }
+
+        if (!Take(plug, 0, place))
+            return false;
+        if (!_adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs))
+        {
+            _adapters[adapter] = plugs = [];
+            _adapterOrder.Add(adapter);
+        }
+
+        if (plugs.Count == 2)
+        {
+            reader.Problems.Add(place, $"the adapter {Name(adapter)} has two plugs already: at {Where(plugs[0].Place)} and at {Where(plugs[1].Place)}", "a free adapter");
+            return false;
+        }
+
+        plugs.Add(new WaitingPlug(plug, word, place));
+        if (plugs.Count < 2)
+            return true;
+        KeyingStop? said = plugs[0].Keys ?? plugs[1].Keys;
+        if (Keys(Port(plugs[0].Plug), plugPort, Name(plugs[0].Plug), Name(plug), Port(adapter).Keys, said, place) is not { } keys)
+            return false;
+        plant.AddMating(new Mating(plugs[0].Plug, plug, keys, plugs[0].Place) { Through = adapter });
+        return true;
+    }
+
+    /// <summary>Adds the plugs that wait in adapters with nothing on the other side.</summary>
+    public void AddOpenPlugs()
+    {
+        foreach (PortRef adapter in _adapterOrder)
+        {
+            if (_adapters[adapter] is [WaitingPlug only])
+                plant.AddOpenPlug(new OpenPlug(only.Plug, adapter, only.Place));
+        }
+    }
+
+    private PortShape Port(PortRef port) => plant.Parts[port.Part].Shape.Ports[port.Port];
+
+    private string Name(PortRef port) => $"{plant.Parts[port.Part].Name}/{Port(port).Name}";
+
+    private string Describe(PortRef port, int position) => position == 0
+        ? $"{Name(port)}, {Article(Port(port).Face)}"
+        : $"position {Port(port).Face.PositionName(position)} of {Name(port)}";
+
+    private static string Article(Face face) => $"a {face} port";
+
+    private static string Where(SourcePlace place) => $"line {place.Line}";
+
+    private static bool Fits(Face a, int positionA, Face b, int positionB)
+    {
+        if (positionA == 0 && positionB == 0)
+            return a == b;
+        bool singleA = positionA > 0 || a == Face.Simplex;
+        bool singleB = positionB > 0 || b == Face.Simplex;
+        return singleA && singleB && (a == Face.Simplex || b == Face.Simplex) && a.Family != ConnectorFamily.Array && b.Family != ConnectorFamily.Array;
+    }
+
+    private bool Take(PortRef port, int position, SourcePlace place)
+    {
+        bool whole = position == 0;
+        foreach (((PortRef other, int otherPosition), SourcePlace first) in Conflicts(port, position))
+        {
+            reader.Problems.Add(place, $"{(otherPosition == 0 || whole ? Name(other) : Describe(other, otherPosition))} is mated already, at line {first.Line}", "a port that is free");
+            return false;
+        }
+
+        _taken[(port, position)] = place;
+        return true;
+    }
+
+    private IEnumerable<KeyValuePair<(PortRef, int), SourcePlace>> Conflicts(PortRef port, int position)
+    {
+        if (_taken.TryGetValue((port, 0), out SourcePlace whole))
+            yield return new((port, 0), whole);
+        int first = position == 0 ? 1 : position;
+        int last = position == 0 ? Math.Min(2, Port(port).Face.Count) : position;
+        for (int p = first; p <= last; p++)
+        {
+            if (_taken.TryGetValue((port, p), out SourcePlace single))
+                yield return new((port, p), single);
+        }
+    }
+
+    /// <summary>
+    /// How the keys lie: as the document says, else as the adapter or the port that holds one has it. Only arrays have keys.
+    /// </summary>
+    private Keying? Keys(PortShape a, PortShape b, string nameA, string nameB, Keying? adapter, KeyingStop? word, SourcePlace place)
+    {
+        if (a.Face.Family != ConnectorFamily.Array)
+        {
+            if (word is null)
+                return Keying.Aligned;
+            reader.Problems.Add(word.Place, $"'{word.Text}' says how array keys lie, and {nameA} and {nameB} are {a.Face}; leave it out");
+            return null;
+        }
+
+        PortShape? receptacle = a.KeysFixed ? a : b.KeysFixed ? b : null;
+        if (receptacle is not null)
+        {
+            if (word is null || word.Keys == receptacle.Keys)
+                return receptacle.Keys;
+            reader.Problems.Add(word.Place, $"a plug enters an interface with keys {receptacle.Keys!.Value.Word()}, so it cannot be {word.Text}; leave the word out");
+            return null;
+        }
+
+        if (word is not null)
+            return word.Keys;
+        if (adapter is { } ofAdapter)
+            return ofAdapter;
+        if (a.Keys is { } one && b.Keys is { } other && one != other)
+        {
+            reader.Problems.Add(place, $"{nameA} has keys {one.Word()} and {nameB} keys {other.Word()}", "opposed or aligned as a stop between them");
+            return null;
+        }
+
+        if ((a.Keys ?? b.Keys) is { } own)
+            return own;
+        reader.Problems.Add(place, $"{nameA} and {nameB} meet without an adapter that says how their keys lie", "opposed or aligned as a stop between them, or a port of an array panel");
+        return null;
+    }
+}

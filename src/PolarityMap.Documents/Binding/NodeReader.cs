@@ -1,0 +1,60 @@
+using PolarityMap.Documents.Text;
+using PolarityMap.Documents.Yaml;
+
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>Asks nodes for what a section needs and reports what it finds instead.</summary>
+internal sealed class NodeReader(ProblemList problems)
+{
+    public ProblemList Problems { get; } = problems;
+
+    /// <summary>The node as a mapping, or null after a report.</summary>
+    public YamlMapping? Mapping(YamlNode node, string what, string expected)
+    {
+        if (node is YamlMapping mapping)
+            return mapping;
+        Problems.Add(node.Place, $"{what} is a mapping", expected);
+        return null;
+    }
+
+    /// <summary>The items of a list, or none after a report.</summary>
+    public IReadOnlyList<YamlNode> Items(YamlNode node, string what, string expected)
+    {
+        if (node is YamlSequence sequence)
+            return sequence.Items;
+        Problems.Add(node.Place, $"{what} is a list", expected);
+        return [];
+    }
+
+    /// <summary>A text that is not empty, or null after a report.</summary>
+    public YamlScalar? Text(YamlNode node, string what, string expected)
+    {
+        if (node is YamlScalar { IsNull: false } scalar && scalar.Value.Length > 0)
+            return scalar;
+        Problems.Add(node.Place, node is YamlScalar ? $"{what} is empty" : $"{what} is a text", expected);
+        return null;
+    }
+
+    /// <summary>Reports every key that is not known, with the nearest known one.</summary>
+    public void CheckKeys(YamlMapping mapping, IReadOnlyList<string> known, string where)
+    {
+        foreach (YamlEntry entry in mapping.Entries)
+        {
+            if (!known.Contains(entry.Key.Value))
+                Unknown(entry.Key.Place, $"{where} has no key '{entry.Key.Value}'", entry.Key.Value, known);
+        }
+    }
+
+    /// <summary>Reports an unknown word with what is known and the nearest of it.</summary>
+    public void Unknown(SourcePlace place, string message, string word, IReadOnlyCollection<string> known)
+    {
+        const int mostListed = 14;
+        string expected = known.Count switch
+        {
+            0 => "nothing here",
+            <= mostListed => (known.Count == 1 ? "" : "one of ") + string.Join(", ", known),
+            _ => $"one of {string.Join(", ", known.Take(mostListed))} and {known.Count - mostListed} more",
+        };
+        Problems.Add(place, message, expected, NearestWord.Find(word, known));
+    }
+}

@@ -1,0 +1,239 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Documents.Text;
+using PolarityMap.Documents.Yaml;
+
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>
+/// Lays the as-built differences over a bound design: parts that are of another type, plugs exchanged, moved or pulled.
+/// </summary>
+internal sealed class OverlayBinder(
+    NodeReader reader, PlantBuilder plant, PartNames parts, PartTypes types, AttributeReader attributes, AddressReader addresses, Dictionary<int, PartType> described)
+{
+    private ProblemList Problems => reader.Problems;
+
+    public void Bind(YamlMapping section)
+    {
+        reader.CheckKeys(section, DocumentKeys.OfAsBuilt, DocumentKeys.AsBuilt);
+        if (section.Find(DocumentKeys.Parts) is { } changed && reader.Mapping(changed, "parts", "part names with the attributes that differ") is { } list)
+        {
+            foreach (YamlEntry entry in list.Entries)
+                ChangePart(entry);
+        }
+
+        foreach ((SourcePlace place, PortRef a, PortRef b) in Pairs(section, DocumentKeys.Exchanged, " and "))
+            Exchange(a, b, place);
+        foreach ((SourcePlace place, PortRef a, PortRef b) in Pairs(section, DocumentKeys.Moved, " to "))
+            Move(a, b, place);
+        if (section.Find(DocumentKeys.Unplugged) is { } pulled)
+        {
+            foreach (YamlNode item in reader.Items(pulled, DocumentKeys.Unplugged, "a list of ports"))
+            {
+                if (reader.Text(item, "a port", "a port such as K-1/3") is { } scalar && Ports(scalar.Value, scalar.PlaceAt) is { } ports)
+                {
+                    foreach (PortRef port in ports)
+                        Unplug(port, scalar.Place);
+                }
+            }
+        }
+    }
+
+    private void ChangePart(YamlEntry entry)
+    {
+        string name = entry.Key.Value;
+        IReadOnlyList<string>? names = [name];
+        if (!parts.TryFind(name, out _) && !NamePattern.TryExpand(name, (i, m, e) => Problems.Add(entry.Key.PlaceAt(i), m, e), out names))
+            return;
+        foreach (string one in names)
+        {
+            if (!parts.TryFind(one, out int index))
+            {
+                parts.ReportUnknown(reader, entry.Key.Place, one, []);
+                return;
+            }
+
+            if (reader.Mapping(entry.Value, $"what differs at {one}", "attributes, such as { type: A-to-A }") is not { } mapping)
+                return;
+            PartType before = described[index];
+            PartKind kind = before.Kind;
+            AttributeValues start = before.Values;
+            if (mapping.Find(DocumentKeys.Kind) is { } other)
+            {
+                if (types.Read(one, other) is not { } type)
+                    return;
+                kind = type.Kind;
+                start = type.Values;
+            }
+
+            var after = new PartType(one, kind, new AttributeValues(kind.AllAttributes));
+            if (!attributes.Read(mapping, kind, after.Values, after.Places))
+                return;
+            after.Values.FillFrom(start);
+            if (types.Build(after, entry.Value.Place) is not { } shape)
+                return;
+            Part old = plant.Parts[index];
+            if (!SamePorts(old.Shape, shape))
+            {
+                Problems.Add(entry.Value.Place, $"{one} as built would have other ports than as designed; describe it in the design instead");
+                return;
+            }
+
+            plant.ReplacePart(index, BoundPart.Make(one, after, shape, entry.Key.Place, plant.Networks, old.IsInline));
+            described[index] = after;
+            UpdateKeys(index, mapping);
+        }
+    }
+
+    /// <summary>A part whose adapter is of the other keying changes the matings that its ports hold.</summary>
+    private void UpdateKeys(int part, YamlMapping mapping)
+    {
+        if (mapping.Find("keys") is null)
+            return;
+        for (int i = 0; i < plant.Matings.Count; i++)
+        {
+            Mating mating = plant.Matings[i];
+            PortRef? holder = mating.Through is { } t && t.Part == part ? t : mating.A.Part == part ? mating.A : mating.B.Part == part ? mating.B : null;
+            if (holder is { } port && Port(port).Keys is { } keys && Port(mating.A).Face.Family == ConnectorFamily.Array)
+                plant.ReplaceMating(i, mating with { Keys = keys });
+        }
+    }
+
+    private static bool SamePorts(Shape a, Shape b) =>
+        a.Ports.Count == b.Ports.Count && a.Ports.Zip(b.Ports).All(p => p.First.Name == p.Second.Name && p.First.Face == p.Second.Face && p.First.Side == p.Second.Side);
+
+    private PortShape Port(PortRef port) => plant.Parts[port.Part].Shape.Ports[port.Port];
+
+    private string Name(PortRef port) => $"{plant.Parts[port.Part].Name}/{Port(port).Name}";
+
+    private IEnumerable<(SourcePlace Place, PortRef A, PortRef B)> Pairs(YamlMapping section, string key, string between)
+    {
+        if (section.Find(key) is not { } node)
+            yield break;
+        string expected = $"two ports, such as 'K-1/3{between}K-1/4'";
+        foreach (YamlNode item in reader.Items(node, key, "a list of ports"))
+        {
+            if (reader.Text(item, "an entry", expected) is not { } scalar)
+                continue;
+            string text = scalar.Value;
+            int cut = text.IndexOf(between, StringComparison.Ordinal);
+            if (cut < 0)
+            {
+                Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' does not name two ports", expected);
+                continue;
+            }
+
+            int second = cut + between.Length;
+            if (Ports(text[..cut], scalar.PlaceAt) is not { } a || Ports(text[second..], i => scalar.PlaceAt(second + i)) is not { } b)
+                continue;
+            if (a.Count != b.Count)
+            {
+                Problems.Add(scalar.Place, $"there are {a.Count} ports before '{between.Trim()}' and {b.Count} after it", "as many on both sides");
+                continue;
+            }
+
+            for (int i = 0; i < a.Count; i++)
+                yield return (scalar.Place, a[i], b[i]);
+        }
+    }
+
+    private List<PortRef>? Ports(string text, Func<int, SourcePlace> placeAt)
+    {
+        if (Whole(text) is { } inline)
+            return [inline];
+        if (addresses.Read(text, placeAt, []) is not { } list)
+            return null;
+        var ports = new List<PortRef>();
+        foreach (Address address in list)
+        {
+            Part part = plant.Parts[address.Part];
+            int port = address.Port is null ? -1 : part.Shape.FindPort(address.Port);
+            if (port < 0 || part.Shape.Ports[port].IsAdapter || address.Position is not null)
+            {
+                reader.Unknown(placeAt(0), $"'{PartNames.Shorten(text)}' names no plug or port that is mated", address.Port ?? "", [.. part.Shape.Ports.Where(p => !p.IsAdapter).Select(p => $"{part.Name}/{p.Name}")]);
+                return null;
+            }
+
+            ports.Add(new PortRef(address.Part, port));
+        }
+
+        return ports;
+    }
+
+    /// <summary>An end of a cord that has its name from its ends, which contain strokes: <c>SW-1/3~K-1/3/far</c>.</summary>
+    private PortRef? Whole(string text)
+    {
+        int stroke = text.LastIndexOf('/');
+        return stroke > 0 && parts.TryFind(text[..stroke], out int part) && plant.Parts[part].Shape.FindPort(text[(stroke + 1)..]) is >= 0 and int port
+            ? new PortRef(part, port)
+            : null;
+    }
+
+    private int MatingAt(PortRef port)
+    {
+        for (int i = 0; i < plant.Matings.Count; i++)
+        {
+            if (plant.Matings[i].A == port || plant.Matings[i].B == port)
+                return i;
+        }
+
+        return -1;
+    }
+
+    private void Exchange(PortRef a, PortRef b, SourcePlace place)
+    {
+        int atA = MatingAt(a);
+        int atB = MatingAt(b);
+        if (atA < 0 || atB < 0)
+        {
+            Problems.Add(place, $"nothing is mated at {Name(atA < 0 ? a : b)}, so there is nothing to exchange", "two ports that are mated in the design");
+            return;
+        }
+
+        if (!SameFace(a, b, place))
+            return;
+        if (atA == atB)
+        {
+            Problems.Add(place, $"{Name(a)} and {Name(b)} are mated to each other", "two ports of different matings");
+            return;
+        }
+
+        plant.ReplaceMating(atA, Moved(plant.Matings[atA], a, b, place));
+        plant.ReplaceMating(atB, Moved(plant.Matings[atB], b, a, place));
+    }
+
+    private void Move(PortRef from, PortRef to, SourcePlace place)
+    {
+        int at = MatingAt(from);
+        if (at < 0)
+            Problems.Add(place, $"nothing is mated at {Name(from)}, so there is nothing to move", "a port that is mated in the design");
+        else if (MatingAt(to) is >= 0 and int taken)
+            Problems.Add(place, $"{Name(to)} is mated already, at line {plant.Matings[taken].Place.Line}", "a free port, or an entry under exchanged");
+        else if (SameFace(from, to, place))
+            plant.ReplaceMating(at, Moved(plant.Matings[at], from, to, place));
+    }
+
+    private void Unplug(PortRef port, SourcePlace place)
+    {
+        int at = MatingAt(port);
+        if (at < 0)
+            Problems.Add(place, $"nothing is mated at {Name(port)}, so there is nothing to pull", "a port that is mated in the design");
+        else
+            plant.RemoveMating(at);
+    }
+
+    private bool SameFace(PortRef a, PortRef b, SourcePlace place)
+    {
+        if (Port(a).Face == Port(b).Face)
+            return true;
+        Problems.Add(place, $"{Name(a)} is a {Port(a).Face} port and {Name(b)} a {Port(b).Face} port");
+        return false;
+    }
+
+    /// <summary>The mating with one of its ports replaced; the keys follow the new port where it holds an adapter.</summary>
+    private Mating Moved(Mating mating, PortRef from, PortRef to, SourcePlace place)
+    {
+        Mating moved = mating.A == from ? mating with { A = to, Place = place } : mating with { B = to, Place = place };
+        return Port(to).Keys is { } keys ? moved with { Keys = keys } : moved;
+    }
+}

@@ -1,0 +1,85 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Documents.Yaml;
+
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>A kind with some of its attributes fixed.</summary>
+internal sealed record PartType(string Name, PartKind Kind, AttributeValues Values)
+{
+    /// <summary>Where the document gives each attribute; empty for built-in types.</summary>
+    public Dictionary<string, SourcePlace> Places { get; } = [];
+}
+
+/// <summary>What may be named where a part is described: the document's types, the catalogue, and the kinds.</summary>
+internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
+{
+    private readonly Dictionary<string, PartType> _own = [];
+
+    /// <summary>Every name, the document's own first.</summary>
+    public IReadOnlyList<string> Names => [.. _own.Keys, .. Catalogue.All.Select(t => t.Name), .. PartKinds.All.Select(k => k.Name)];
+
+    public void Add(PartType type) => _own[type.Name] = type;
+
+    /// <summary>The type, catalogue entry or kind of this name, or null.</summary>
+    public PartType? Find(string name)
+    {
+        if (_own.TryGetValue(name, out PartType? own))
+            return own;
+        if (Catalogue.Find(name) is { } entry)
+        {
+            PartKind of = PartKinds.Find(entry.Kind)!;
+            return new PartType(name, of, new AttributeValues(of.AllAttributes).Set(entry.Attribute, entry.Word));
+        }
+
+        return PartKinds.Find(name) is { } kind ? new PartType(name, kind, new AttributeValues(kind.AllAttributes)) : null;
+    }
+
+    /// <summary>
+    /// Reads a description: the name of a type or kind, or a mapping with <c>kind</c> and attributes. Null after a report.
+    /// </summary>
+    public PartType? Read(string name, YamlNode node)
+    {
+        YamlNode? kindNode = node is YamlMapping m ? m.Find(DocumentKeys.Kind) : node;
+        if (kindNode is null)
+        {
+            reader.Problems.Add(node.Place, $"{name} does not say what kind it is", "kind: followed by a kind or a type");
+            return null;
+        }
+
+        if (reader.Text(kindNode, "the kind", "a kind or a type") is not { } word)
+            return null;
+        if (Find(word.Value) is not { } type)
+        {
+            reader.Unknown(word.Place, $"there is no kind or type '{word.Value}'", word.Value, Names);
+            return null;
+        }
+
+        var result = new PartType(name, type.Kind, new AttributeValues(type.Kind.AllAttributes));
+        foreach ((string attribute, SourcePlace place) in type.Places)
+            result.Places[attribute] = place;
+        bool sound = node is not YamlMapping mapping || attributes.Read(mapping, type.Kind, result.Values, result.Places);
+        result.Values.FillFrom(type.Values);
+        return sound ? result : null;
+    }
+
+    /// <summary>Builds the shape of a description, or reports and returns null. <paramref name="place"/> is the description's.</summary>
+    public Shape? Build(PartType type, SourcePlace place)
+    {
+        bool complete = true;
+        foreach (AttributeSpec spec in type.Kind.Attributes)
+        {
+            if (!spec.Required || type.Values.Has(spec.Name))
+                continue;
+            complete = false;
+            reader.Problems.Add(place, $"a {type.Kind.Name} needs '{spec.Name}'", "one of " + string.Join(", ", spec.Words));
+        }
+
+        if (!complete)
+            return null;
+        var faults = new List<AttributeFault>();
+        Shape? shape = type.Kind.Build(type.Values, faults);
+        foreach (AttributeFault fault in faults)
+            reader.Problems.Add(type.Places.GetValueOrDefault(fault.Attribute, place), fault.Message);
+        return faults.Count == 0 ? shape : null;
+    }
+}

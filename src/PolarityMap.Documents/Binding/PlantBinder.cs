@@ -1,0 +1,210 @@
+using PolarityMap.Core.Plants;
+using PolarityMap.Documents.Text;
+using PolarityMap.Documents.Yaml;
+
+namespace PolarityMap.Documents.Binding;
+
+/// <summary>Binds a document's sections in their order: title, networks, types, parts, runs, links, as-built differences.</summary>
+internal sealed class PlantBinder
+{
+    /// <summary>The most parts and positions a plant may have: far beyond a campus, small enough for a desk machine.</summary>
+    private const int MostParts = 1_000_000;
+    private const int MostPositions = 16_000_000;
+
+    private readonly ProblemList _problems;
+    private readonly NodeReader _reader;
+    private readonly PlantBuilder _plant = new();
+    private readonly PartNames _names = new();
+    private readonly Dictionary<int, PartType> _described = [];
+    private readonly AttributeReader _attributes;
+    private readonly PartTypes _types;
+    private readonly AddressReader _addresses;
+    private readonly Joints _joints;
+    private long _positions;
+
+    public PlantBinder(ProblemList problems)
+    {
+        _problems = problems;
+        _reader = new NodeReader(problems);
+        _attributes = new AttributeReader(_reader, _plant.Networks);
+        _types = new PartTypes(_reader, _attributes);
+        _addresses = new AddressReader(_reader, _names);
+        _joints = new Joints(_reader, _plant);
+    }
+
+    /// <summary>Binds a plant document.</summary>
+    public void Bind(YamlMapping root)
+    {
+        _reader.CheckKeys(root, DocumentKeys.OfPlant, "a plant document");
+        BindTitle(root, required: true);
+        BindNetworks(root);
+        BindTypes(root);
+        bool partsSound = BindParts(root);
+
+        // Runs and links name parts: with parts missing they would only repeat what has been said.
+        if (partsSound)
+        {
+            BindRuns(root);
+            BindLinks(root);
+        }
+
+        BindAsBuilt(root);
+    }
+
+    /// <summary>Binds an as-built document over the design that has been bound.</summary>
+    public void BindOverlay(YamlMapping root)
+    {
+        _reader.CheckKeys(root, DocumentKeys.OfOverlay, "an as-built document");
+        BindTitle(root, required: false);
+        if (root.Find(DocumentKeys.AsBuilt) is null)
+            _problems.Add(root.Place, "the document names a design and no differences", $"a section '{DocumentKeys.AsBuilt}:'");
+        BindAsBuilt(root);
+    }
+
+    /// <summary>The plant, or null when anything was reported.</summary>
+    public Plant? Finish()
+    {
+        if (!_problems.IsEmpty)
+            return null;
+        _joints.AddOpenPlugs();
+        return _plant.Build();
+    }
+
+    private void BindTitle(YamlMapping root, bool required)
+    {
+        string? Text(string key) => root.Find(key) is { } node ? _reader.Text(node, key, "a text")?.Value : null;
+        PlantTitle before = _plant.Title;
+        string? title = Text(DocumentKeys.Plant);
+        if (title is null && required && root.Find(DocumentKeys.Plant) is null)
+            _problems.Add(root.Place, "the document has no title", "'plant:' followed by a title");
+        string? date = Text(DocumentKeys.Date);
+        if (date is not null && !DateOnly.TryParseExact(date, "yyyy-MM-dd", out _))
+            _problems.Add(root.Find(DocumentKeys.Date)!.Place, $"'{PartNames.Shorten(date)}' is no date", "a date such as 2026-03-01");
+        _plant.Title = new PlantTitle(title ?? before.Title)
+        {
+            Site = Text(DocumentKeys.Site) ?? before.Site,
+            Revision = Text(DocumentKeys.Revision) ?? before.Revision,
+            Date = date ?? before.Date,
+            Author = Text(DocumentKeys.Author) ?? before.Author,
+            Number = Text(DocumentKeys.Number) ?? before.Number,
+        };
+    }
+
+    private void BindNetworks(YamlMapping root)
+    {
+        if (root.Find(DocumentKeys.Networks) is not { } node || _reader.Mapping(node, "networks", "network names with their attributes") is not { } list)
+            return;
+        foreach (YamlEntry entry in list.Entries)
+        {
+            string name = entry.Key.Value;
+            if (!Names.IsValid(name, out string why))
+            {
+                _problems.Add(entry.Key.Place, $"this is no name for a network: {why}", Names.Rule);
+                continue;
+            }
+
+            string? colour = null;
+            if (entry.Value is YamlMapping attributes)
+            {
+                _reader.CheckKeys(attributes, [DocumentKeys.Colour], "a network");
+                if (attributes.Find(DocumentKeys.Colour) is { } value)
+                    colour = _reader.Text(value, DocumentKeys.Colour, "a colour in words, such as red")?.Value;
+            }
+            else if (entry.Value is not YamlScalar { IsNull: true })
+            {
+                _problems.Add(entry.Value.Place, "a network is described by attributes", "{ colour: red }");
+            }
+
+            _plant.AddNetwork(new Network(name, colour, entry.Key.Place));
+        }
+    }
+
+    private void BindTypes(YamlMapping root)
+    {
+        if (root.Find(DocumentKeys.Types) is not { } node || _reader.Mapping(node, "types", "type names with their kind and attributes") is not { } list)
+            return;
+        foreach (YamlEntry entry in list.Entries)
+        {
+            if (!Names.IsValid(entry.Key.Value, out string why))
+                _problems.Add(entry.Key.Place, $"this is no name for a type: {why}", Names.Rule);
+            else if (_types.Read(entry.Key.Value, entry.Value) is { } type)
+                _types.Add(type);
+        }
+    }
+
+    private bool BindParts(YamlMapping root)
+    {
+        int before = _problems.Count;
+        if (root.Find(DocumentKeys.Parts) is not { } node)
+        {
+            _problems.Add(root.Place, "the document has no parts", "a section 'parts:'");
+            return false;
+        }
+
+        if (_reader.Mapping(node, "parts", "part names with their kind and attributes") is not { } list)
+            return false;
+        foreach (YamlEntry entry in list.Entries)
+            BindPart(entry);
+        return _problems.Count == before;
+    }
+
+    private void BindPart(YamlEntry entry)
+    {
+        if (!NamePattern.TryExpand(entry.Key.Value, (i, message, expected) => _problems.Add(entry.Key.PlaceAt(i), message, expected), out IReadOnlyList<string> names)
+            || _types.Read(entry.Key.Value, entry.Value) is not { } type
+            || _types.Build(type, entry.Value.Place) is not { } shape)
+            return;
+        _positions += (long)shape.PositionCount * names.Count;
+        if (_positions > MostPositions || _plant.Parts.Count + names.Count > MostParts)
+        {
+            _problems.Add(entry.Key.Place, $"the plant grows beyond {MostParts} parts or {MostPositions} positions here");
+            return;
+        }
+
+        foreach (string name in names)
+        {
+            if (_names.TryFind(name, out int first))
+            {
+                _problems.Add(entry.Key.Place, $"there is a part '{name}' already, at line {_plant.Parts[first].Place.Line}", "a name of its own for each part");
+                return;
+            }
+
+            int index = _plant.AddPart(BoundPart.Make(name, type, shape, entry.Key.Place, _plant.Networks));
+            _names.TryAdd(name, index);
+            _described[index] = type;
+        }
+    }
+
+    private void BindRuns(YamlMapping root)
+    {
+        if (root.Find(DocumentKeys.Runs) is not { } node)
+            return;
+        var stops = new StopReader(_reader, _names, _types, _addresses);
+        var runs = new RunBinder(_reader, _plant, stops, _joints, new InlineParts(_plant, _names, _described));
+        foreach (YamlNode run in _reader.Items(node, "runs", "runs such as '- SW-1/3, A-to-B cord 2 m, K-1/3'"))
+        {
+            runs.Bind(run);
+            if (_plant.Parts.Count <= MostParts)
+                continue;
+            _problems.Add(run.Place, $"the plant grows beyond {MostParts} parts here");
+            return;
+        }
+    }
+
+    private void BindLinks(YamlMapping root)
+    {
+        if (root.Find(DocumentKeys.Links) is not { } node)
+            return;
+        var links = new LinkBinder(_reader, _plant, _addresses);
+        foreach (YamlNode link in _reader.Items(node, "links", "links such as '- SW-1/3 to SW-2/3'"))
+            links.Bind(link);
+    }
+
+    private void BindAsBuilt(YamlMapping root)
+    {
+        if (root.Find(DocumentKeys.AsBuilt) is not { } node || !_problems.IsEmpty
+            || _reader.Mapping(node, DocumentKeys.AsBuilt, "sections " + string.Join(", ", DocumentKeys.OfAsBuilt)) is not { } section)
+            return;
+        new OverlayBinder(_reader, _plant, _names, _types, _attributes, _addresses, _described).Bind(section);
+    }
+}

@@ -1,0 +1,23 @@
+using System.Text;
+
+namespace PolarityMap.Documents.Text;
+
+/// <summary>One thing that is wrong with a document, with the place where it is wrong.</summary>
+/// <param name="Place">Where.</param>
+/// <param name="Message">What is wrong, one plain sentence without a full stop.</param>
+/// <param name="Expected">What would be right, worded to follow "expected".</param>
+/// <param name="Suggestion">The word that was probably meant, without quotes.</param>
+public sealed record Problem(SourcePlace Place, string Message, string? Expected = null, string? Suggestion = null)
+{
+    /// <summary>Prints <c>file:line:col: message; expected this; did you mean 'that'?</c>, one line.</summary>
+    public override string ToString()
+    {
+        var line = new StringBuilder();
+        line.Append(Place.ToString()).Append(": ").Append(Message);
+        if (Expected is not null)
+            line.Append("; expected ").Append(Expected);
+        if (Suggestion is not null)
+            line.Append("; did you mean '").Append(Suggestion).Append("'?");
+        return line.ToString();
+    }
+}

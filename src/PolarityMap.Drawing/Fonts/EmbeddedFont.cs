@@ -1,0 +1,16 @@
+namespace PolarityMap.Drawing.Fonts;
+
+/// <summary>The TrueType file of PolarityMap Sans that travels inside the assembly.</summary>
+public static class EmbeddedFont
+{
+    /// <summary>The bytes of the font file, read anew on each call.</summary>
+    /// <exception cref="InvalidOperationException">The assembly was built without the font.</exception>
+    public static byte[] Bytes()
+    {
+        using Stream stream = typeof(EmbeddedFont).Assembly.GetManifestResourceStream("PolarityMapSans.ttf")
+            ?? throw new InvalidOperationException("The font PolarityMapSans.ttf is not embedded in this build.");
+        byte[] bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+}

@@ -1,0 +1,12 @@
+namespace PolarityMap.Drawing.Scene;
+
+/// <summary>Line types of ISO 128-2. Dashes show a state (planned, spare, dark), never an identity.</summary>
+public enum DashKind
+{
+    Continuous,
+    Dashed,
+    SpacedDashed,
+    LongDashDot,
+    LongDashDoubleDot,
+    Dotted,
+}

@@ -1,0 +1,66 @@
+namespace PolarityMap.Drawing.Scene;
+
+/// <summary>
+/// The way of a line across the sheet: a start and straight or curved segments. Immutable; each builder method
+/// returns a longer route.
+/// </summary>
+public sealed class Route
+{
+    private readonly RouteSegment[] _segments;
+
+    private Route(Point start, RouteSegment[] segments)
+    {
+        Start = start;
+        _segments = segments;
+    }
+
+    public Point Start { get; }
+
+    public IReadOnlyList<RouteSegment> Segments => _segments;
+
+    /// <summary>Where the route ends so far.</summary>
+    public Point End => _segments.Length == 0 ? Start : _segments[^1].End;
+
+    /// <summary>A route from its start and its segments.</summary>
+    public static Route Of(Point start, IEnumerable<RouteSegment> segments) => new(start, [.. segments]);
+
+    /// <summary>A route that has only its start.</summary>
+    public static Route From(double x, double y) => new(new Point(x, y), []);
+
+    /// <summary>Goes straight to a point.</summary>
+    public Route LineTo(double x, double y) => Then(RouteSegment.Line(new Point(x, y)));
+
+    /// <summary>
+    /// Goes to a point along a cubic that leaves and arrives horizontally: control points at
+    /// <c>(x0 + k w, y0)</c> and <c>(x1 - k w, y1)</c>, w being the width. It never turns back in x or y; a larger
+    /// <paramref name="k"/> is steeper in the middle, and at 1 it is upright there.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">k is not above 0 and at most 1.</exception>
+    public Route CurveTo(double x, double y, double k = 0.5)
+    {
+        if (!(k > 0 && k <= 1))
+            throw new ArgumentOutOfRangeException(nameof(k), k, "The curve's k lies above 0 and at most at 1.");
+        Point from = End;
+        double reach = k * (x - from.X);
+        return Then(RouteSegment.Cubic(new Point(from.X + reach, from.Y), new Point(x - reach, y), new Point(x, y)));
+    }
+
+    /// <summary>The route as a chain of points no farther from it than <paramref name="tolerance"/> mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not a positive length.</exception>
+    public IReadOnlyList<Point> Flatten(double tolerance)
+    {
+        if (!(tolerance > 0))
+            throw new ArgumentOutOfRangeException(nameof(tolerance), tolerance, "The tolerance is a positive length.");
+        var points = new List<Point>(1 + (_segments.Length * 8)) { Start };
+        Point from = Start;
+        foreach (RouteSegment segment in _segments)
+        {
+            segment.AppendPoints(from, tolerance, points);
+            from = segment.End;
+        }
+
+        return points;
+    }
+
+    private Route Then(RouteSegment segment) => new(Start, [.. _segments, segment]);
+}

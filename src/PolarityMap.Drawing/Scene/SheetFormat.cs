@@ -1,0 +1,54 @@
+namespace PolarityMap.Drawing.Scene;
+
+/// <summary>A trimmed sheet size in mm (ISO 216 and ASME Y14.1).</summary>
+public sealed record SheetFormat
+{
+    private SheetFormat(string name, double widthMm, double heightMm)
+    {
+        Name = name;
+        WidthMm = widthMm;
+        HeightMm = heightMm;
+    }
+
+    public static SheetFormat A4Portrait => new("A4", 210, 297);
+
+    public static SheetFormat A4Landscape => new("A4", 297, 210);
+
+    public static SheetFormat A3Portrait => new("A3", 297, 420);
+
+    public static SheetFormat A3Landscape => new("A3", 420, 297);
+
+    public static SheetFormat LetterPortrait => new("Letter", 215.9, 279.4);
+
+    public static SheetFormat LetterLandscape => new("Letter", 279.4, 215.9);
+
+    public static SheetFormat TabloidPortrait => new("Tabloid", 279.4, 431.8);
+
+    public static SheetFormat TabloidLandscape => new("Tabloid", 431.8, 279.4);
+
+    public string Name { get; }
+
+    public double WidthMm { get; }
+
+    public double HeightMm { get; }
+
+    public bool IsLandscape => WidthMm > HeightMm;
+
+    /// <summary>
+    /// Sheets of desk size carry zone marks along the top and the right only (ISO 5457 for A4, from memory).
+    /// </summary>
+    public bool HasZonesOnAllSides => Math.Max(WidthMm, HeightMm) > 300;
+
+    /// <summary>A sheet of another size.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The sheet is too small for frame and title block (210 by 100 mm), or longer than 2000 mm.
+    /// </exception>
+    public static SheetFormat Custom(double widthMm, double heightMm)
+    {
+        if (!(widthMm >= 210 && widthMm <= 2000))
+            throw new ArgumentOutOfRangeException(nameof(widthMm), widthMm, "A sheet is 210 to 2000 mm wide.");
+        if (!(heightMm >= 100 && heightMm <= 2000))
+            throw new ArgumentOutOfRangeException(nameof(heightMm), heightMm, "A sheet is 100 to 2000 mm high.");
+        return new SheetFormat("Custom", widthMm, heightMm);
+    }
+}

@@ -1,0 +1,143 @@
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>
+/// Puts parts into columns in the order of flow: a part stands right of every part that a strand passes before it. A strand
+/// that comes back to a part finds it drawn once more, further right.
+/// </summary>
+internal static class ColumnPlan
+{
+    public static Layout Make(TracedPlant traced, IReadOnlyList<int> strands)
+    {
+        var hops = new IReadOnlyList<Hop>[strands.Count];
+        for (int i = 0; i < hops.Length; i++)
+            hops[i] = traced.Hops(strands[i]);
+        Dictionary<int, int> ranks = Ranks(hops);
+        var layout = new Layout();
+        var nodes = new Dictionary<(int Part, int Column), Node>();
+        for (int i = 0; i < hops.Length; i++)
+            AddWay(layout, nodes, ranks, strands[i], hops[i]);
+        return layout;
+    }
+
+    /// <summary>The longest path to each part; an edge that would close a circle is left out.</summary>
+    private static Dictionary<int, int> Ranks(IReadOnlyList<Hop>[] hops)
+    {
+        var next = new Dictionary<int, List<int>>();
+        var order = new List<int>();
+        var hasBefore = new HashSet<int>();
+        foreach (IReadOnlyList<Hop> way in hops)
+        {
+            for (int i = 0; i < way.Count; i++)
+            {
+                if (!next.ContainsKey(way[i].Part))
+                {
+                    next[way[i].Part] = [];
+                    order.Add(way[i].Part);
+                }
+
+                if (i > 0 && way[i].Part != way[i - 1].Part && !next[way[i - 1].Part].Contains(way[i].Part))
+                    next[way[i - 1].Part].Add(way[i].Part);
+            }
+        }
+
+        List<int> sorted = Sorted(next, order);
+        var place = new Dictionary<int, int>(sorted.Count);
+        for (int i = 0; i < sorted.Count; i++)
+            place[sorted[i]] = i;
+        var ranks = new Dictionary<int, int>(sorted.Count);
+        foreach (int part in sorted)
+        {
+            int rank = ranks.GetValueOrDefault(part);
+            ranks[part] = rank;
+            foreach (int after in next[part])
+            {
+                if (place[after] <= place[part])
+                    continue;
+                hasBefore.Add(after);
+                ranks[after] = Math.Max(ranks.GetValueOrDefault(after), rank + 1);
+            }
+        }
+
+        // What nothing comes before moves right, next to what it is joined to.
+        foreach (int part in sorted)
+        {
+            int[] after = [.. next[part].Where(a => place[a] > place[part]).Select(a => ranks[a])];
+            if (!hasBefore.Contains(part) && after.Length > 0)
+                ranks[part] = after.Min() - 1;
+        }
+
+        return ranks;
+    }
+
+    /// <summary>Parts so that each comes after those before it, as far as circles allow. No recursion: chains may be long.</summary>
+    private static List<int> Sorted(Dictionary<int, List<int>> next, List<int> order)
+    {
+        var done = new HashSet<int>();
+        var finished = new List<int>(order.Count);
+        var stack = new Stack<(int Part, int Child)>();
+        foreach (int root in order)
+        {
+            if (!done.Add(root))
+                continue;
+            stack.Push((root, 0));
+            while (stack.Count > 0)
+            {
+                (int part, int child) = stack.Pop();
+                if (child == next[part].Count)
+                {
+                    finished.Add(part);
+                    continue;
+                }
+
+                stack.Push((part, child + 1));
+                if (done.Add(next[part][child]))
+                    stack.Push((next[part][child], 0));
+            }
+        }
+
+        finished.Reverse();
+        return finished;
+    }
+
+    private static void AddWay(Layout layout, Dictionary<(int Part, int Column), Node> nodes, Dictionary<int, int> ranks, int strand, IReadOnlyList<Hop> hops)
+    {
+        int column = -1;
+        Way? way = null;
+        foreach (Hop hop in hops)
+        {
+            int rank = ranks[hop.Part];
+            if (way is null)
+            {
+                way = new Way(strand, rank);
+                column = rank - 1;
+            }
+
+            int target = Math.Max(rank, column + 1);
+            while (++column < target)
+            {
+                var passing = new Row(strand, -1);
+                way.Passages.Add(new Passage(null, passing, passing));
+            }
+
+            while (layout.Columns.Count <= target)
+                layout.Columns.Add([]);
+            if (!nodes.TryGetValue((hop.Part, target), out Node? node))
+            {
+                nodes[(hop.Part, target)] = node = new Node(hop.Part, target);
+                layout.Columns[target].Add(node);
+            }
+
+            Row? into = hop.In < 0 ? null : new Row(strand, hop.In);
+            Row? from = hop.Out < 0 ? null : new Row(strand, hop.Out);
+            if (into is not null)
+                node.Left.Add(into);
+            if (from is not null)
+                node.Right.Add(from);
+            way.Passages.Add(new Passage(node, into, from));
+        }
+
+        layout.Ways.Add(way!);
+    }
+}

@@ -1,0 +1,69 @@
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>A strand's row at one side of a box, or its row where it passes a column without a part.</summary>
+internal sealed class Row(int strand, int position)
+{
+    public int Strand { get; } = strand;
+
+    /// <summary>The position in the strand graph; -1 where the strand only passes.</summary>
+    public int Position { get; } = position;
+
+    /// <summary>Place from above, shared by all columns.</summary>
+    public int Slot { get; set; } = -1;
+}
+
+/// <summary>One part as drawn in one column.</summary>
+internal sealed class Node(int part, int column)
+{
+    public int Part { get; } = part;
+
+    public int Column { get; } = column;
+
+    /// <summary>Rows at the left edge, in drawing order.</summary>
+    public List<Row> Left { get; } = [];
+
+    /// <summary>Rows at the right edge, in drawing order.</summary>
+    public List<Row> Right { get; } = [];
+
+    /// <summary>
+    /// Legs (0 for a part without) whose connectors are drawn turned over, last position on top, so that the mating at their
+    /// left runs straight. Only cables are turned, always at both ends, so that a crossing shows in the part that makes it.
+    /// </summary>
+    public HashSet<int> Turned { get; } = [];
+
+    public int RowCount => Math.Max(Left.Count, Right.Count);
+
+    /// <summary>A part of two rows has its name between them; others have it above.</summary>
+    public bool NameInside => RowCount == 2;
+
+    public int FirstSlot => Math.Min(Left.Count > 0 ? Left[0].Slot : int.MaxValue, Right.Count > 0 ? Right[0].Slot : int.MaxValue);
+
+    public int LastSlot => Math.Max(Left.Count > 0 ? Left[^1].Slot : -1, Right.Count > 0 ? Right[^1].Slot : -1);
+}
+
+/// <summary>A strand's passage through one column.</summary>
+/// <param name="Node">The part's box, or null where the strand only passes.</param>
+/// <param name="In">Where it enters the box from the left, or null where it begins.</param>
+/// <param name="Out">Where it leaves to the right, or null where it ends.</param>
+internal sealed record Passage(Node? Node, Row? In, Row? Out);
+
+/// <summary>A strand with its passages, from column <see cref="FirstColumn"/> on without a gap.</summary>
+internal sealed class Way(int strand, int firstColumn)
+{
+    public int Strand { get; } = strand;
+
+    public int FirstColumn { get; } = firstColumn;
+
+    public List<Passage> Passages { get; } = [];
+}
+
+/// <summary>Columns of boxes, and the strands' ways through them.</summary>
+internal sealed class Layout
+{
+    public List<List<Node>> Columns { get; } = [];
+
+    public List<Way> Ways { get; } = [];
+
+    /// <summary>Number of slots.</summary>
+    public int SlotCount { get; set; }
+}

@@ -1,0 +1,87 @@
+using PolarityMap.Core.Checks;
+using PolarityMap.Core.Optics;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>What stands at the foot of a sheet: colours and marks in use, the findings in words, the caution.</summary>
+internal static class Legend
+{
+    public const string Caution =
+        "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
+
+    private const int MostFindings = 6;
+
+    /// <summary>Height of the caution and the findings, above the title block.</summary>
+    public static double FootHeight(IReadOnlyList<Finding> findings, double width) =>
+        Measures.LineOfText + 2 + (FindingLines(findings, width).Count * Measures.LineOfText);
+
+    /// <summary>Colours and marks, beside the title block.</summary>
+    public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)
+    {
+        var elements = new List<SceneElement>();
+        const double rowHeight = 4.3;
+        double columnWidth = 19.5;
+        double top = area.Y + 3;
+        FibreColour[] ordered = [.. colours.OrderBy(c => c.Number)];
+        int rows = Math.Max(1, (ordered.Length + 3) / 4);
+        for (int i = 0; i < ordered.Length; i++)
+        {
+            double x = area.X + 1.5 + (i / rows * columnWidth);
+            double y = top + (i % rows * rowHeight);
+            FibreColour c = ordered[i];
+            elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), new Colour((byte)(c.Rgb >> 16), (byte)(c.Rgb >> 8), (byte)c.Rgb)));
+            elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {c.Name}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        }
+
+        double line = top + (rows * rowHeight) + 0.3;
+        elements.Add(Marks.ArrowRight(area.X + 4.5, line, Palette.Ink));
+        elements.Add(Label.CentredOn(area.X + 6, line, "light from transmit to receive", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        elements.Add(Label.CentredOn(area.X + 45, line, "Lines that cross do not touch.", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        line += rowHeight;
+        if (hasArrays)
+        {
+            elements.Add(Marks.KeyUp(area.X + 2.5, line + 0.8));
+            elements.Add(Label.CentredOn(area.X + 4.5, line, "key up", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            elements.Add(Marks.KeyDown(area.X + 17, line - 0.8));
+            elements.Add(Label.CentredOn(area.X + 19, line, "key down", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        }
+
+        if (hasFindings)
+        {
+            elements.Add(Marks.Error(area.X + 37, line, 3.6));
+            elements.Add(Label.CentredOn(area.X + 39.8, line, "error", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            elements.Add(Marks.Warning(area.X + 52, line, 3.6));
+            elements.Add(Label.CentredOn(area.X + 54.8, line, "warning", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        }
+
+        elements.Add(new Line(area.X + 70, line - 1.4, area.X + 70, line + 1.4, Palette.Ink, LineWidths.Frame));
+        elements.Add(Label.CentredOn(area.X + 71.5, line, "open end", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        return new SceneGroup("legend", elements);
+    }
+
+    /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
+    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings)
+    {
+        var elements = new List<SceneElement>();
+        double baseline = area.Y + CapHeights.Strand + 0.8;
+        foreach (string line in FindingLines(findings, area.Width))
+        {
+            elements.Add(new Label(area.X + 1.5, baseline, line, CapHeights.Strand, Anchor.Start, Palette.Ink));
+            baseline += Measures.LineOfText;
+        }
+
+        elements.Add(new Label(area.X + 1.5, baseline, Caution, CapHeights.Strand, Anchor.Start, Palette.Ink));
+        return new SceneGroup("notes", elements);
+    }
+
+    private static List<string> FindingLines(IReadOnlyList<Finding> findings, double width)
+    {
+        var lines = new List<string>();
+        foreach (Finding finding in findings.Take(MostFindings))
+            lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 4));
+        if (findings.Count > MostFindings)
+            lines.Add($"and {findings.Count - MostFindings} more findings");
+        return lines;
+    }
+}

@@ -1,0 +1,41 @@
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>The distances of a strand sheet, in millimetres.</summary>
+internal static class Measures
+{
+    /// <summary>From one strand to the next.</summary>
+    public const double Pitch = 5;
+
+    /// <summary>Height of the small box that holds a position's name.</summary>
+    public const double CellHeight = 3.8;
+
+    /// <summary>Room between a cell's edge and its text.</summary>
+    public const double CellMargin = 0.7;
+
+    /// <summary>How far a part's outline stays inside its rows' share, so that neighbours do not touch.</summary>
+    public const double Inset = 0.35;
+
+    /// <summary>Free strand at each side of a label in a gutter.</summary>
+    public const double LabelLead = 1.2;
+
+    /// <summary>Straight strand at each side of a crossing.</summary>
+    public const double Lead = 2;
+
+    /// <summary>Horizontal room for one exchange of neighbours, when there is room enough.</summary>
+    public const double StageWide = 4;
+
+    /// <summary>The least horizontal room for one exchange of neighbours.</summary>
+    public const double StageNarrow = 2.9;
+
+    /// <summary>Gap before a further array connector of the same part.</summary>
+    public const double ConnectorGap = 4.6;
+
+    /// <summary>Gap where positions of an array are left out.</summary>
+    public const double LeftOutGap = 2.4;
+
+    /// <summary>Length of strand drawn beyond an open end.</summary>
+    public const double Stub = 4;
+
+    /// <summary>From one line of text to the next, for 2.5 mm letters.</summary>
+    public const double LineOfText = 4;
+}

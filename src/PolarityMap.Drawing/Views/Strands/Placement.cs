@@ -1,0 +1,266 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>Where a column's boxes and their parts lie, from left to right.</summary>
+internal sealed class ColumnPlace
+{
+    public double X { get; set; }
+
+    public double Width { get; set; }
+
+    /// <summary>Cells at the left edge; 0 without left rows.</summary>
+    public double LeftCell { get; init; }
+
+    /// <summary>Words beside the left cells.</summary>
+    public double LeftWords { get; init; }
+
+    public double RightCell { get; init; }
+
+    public double RightWords { get; init; }
+
+    public required ColumnText Text { get; init; }
+
+    public double Right => X + Width;
+}
+
+/// <summary>Where a gutter's labels and its crossing lie.</summary>
+/// <param name="ArrowLeft">Room for arrowheads at its left edge.</param>
+/// <param name="ArrowRight">Room for arrowheads at its right edge.</param>
+/// <param name="Label">Room for one label.</param>
+/// <param name="Crossing">Room for a crossing between two labels; 0 where every strand runs straight and one label will do.</param>
+internal sealed record GutterPlace(double ArrowLeft, double ArrowRight, double Label, double Crossing)
+{
+    public double Width => ArrowLeft + ArrowRight + (Crossing > 0 ? (2 * Label) + Crossing : Label);
+}
+
+/// <summary>Turns slots and columns into millimetres.</summary>
+internal sealed class Placement
+{
+    private readonly TracedPlant _traced;
+    private readonly Layout _layout;
+    private readonly SheetText _text;
+    private readonly double _stage;
+    private readonly double[] _y;
+
+    public Placement(TracedPlant traced, Layout layout, SheetText text, double stage)
+    {
+        _traced = traced;
+        _layout = layout;
+        _text = text;
+        _stage = stage;
+        _y = new double[layout.SlotCount];
+        // The heights do not depend on the widths but for wrapped captions, so they are made twice.
+        for (int s = 0; s < _y.Length; s++)
+            _y[s] = s * Measures.Pitch;
+        Columns = [.. layout.Columns.Select(PlaceColumn)];
+        SetHeights();
+        SetWidths();
+        SetHeights();
+    }
+
+    public ColumnPlace[] Columns { get; }
+
+    public GutterPlace[] Gutters { get; private set; } = [];
+
+    /// <summary>Room at the left for strands that begin at an open end.</summary>
+    public double LeftMargin { get; private set; }
+
+    /// <summary>Width from the left margin to the right edge of the last column.</summary>
+    public double Width { get; private set; }
+
+    /// <summary>Height from the top of the column heads to below the last box.</summary>
+    public double Height { get; private set; }
+
+    /// <summary>Height of the column heads.</summary>
+    public double HeadHeight { get; private set; }
+
+    /// <summary>Height of a row's middle.</summary>
+    public double Y(Row row) => _y[row.Slot];
+
+    public double Top(Node node) => _y[node.FirstSlot] - (Measures.Pitch / 2) + Measures.Inset;
+
+    public double Bottom(Node node) => _y[node.LastSlot] + (Measures.Pitch / 2) - Measures.Inset;
+
+    /// <summary>The braid inside a box, and its strands by index.</summary>
+    public (Braid Braid, List<int> Strands) Inside(Node node)
+    {
+        var rightOf = new Dictionary<int, Row>();
+        foreach (Row row in node.Right)
+            rightOf[row.Strand] = row;
+        Row[] left = [.. node.Left.Where(r => rightOf.ContainsKey(r.Strand))];
+        return (Braid.Plan([.. left.Select(Y)], [.. left.Select(r => Y(rightOf[r.Strand]))]), [.. left.Select(r => r.Strand)]);
+    }
+
+    /// <summary>The braid of a gutter, and its strands by index.</summary>
+    public (Braid Braid, List<int> Strands) Between(int column)
+    {
+        var rows = new List<(Row Left, Row Right)>();
+        foreach (Way way in _layout.Ways)
+        {
+            int i = column - way.FirstColumn;
+            if (i >= 0 && i + 1 < way.Passages.Count && way.Passages[i].Out is { } from && way.Passages[i + 1].In is { } to)
+                rows.Add((from, to));
+        }
+
+        rows.Sort((a, b) => a.Left.Slot.CompareTo(b.Left.Slot));
+        return (Braid.Plan([.. rows.Select(r => Y(r.Left))], [.. rows.Select(r => Y(r.Right))]), [.. rows.Select(r => r.Left.Strand)]);
+    }
+
+    private ColumnPlace PlaceColumn(List<Node> nodes)
+    {
+        (double leftCell, double leftWords) = Zone(nodes, n => n.Left);
+        (double rightCell, double rightWords) = Zone(nodes, n => n.Right);
+        return new ColumnPlace
+        {
+            LeftCell = leftCell,
+            LeftWords = leftWords,
+            RightCell = rightCell,
+            RightWords = rightWords,
+            Text = ColumnText.Of(nodes, _text),
+        };
+    }
+
+    private (double Cell, double Words) Zone(List<Node> nodes, Func<Node, List<Row>> side)
+    {
+        double cell = 0, words = 0;
+        foreach (Node node in nodes)
+        {
+            foreach (Row row in side(node))
+                cell = Math.Max(cell, Math.Max(3.6, SheetText.Width(_text.Cell(row)) + (2 * Measures.CellMargin)));
+            words = Math.Max(words, Words(node, side(node)).Select(w => w.Width).DefaultIfEmpty(0).Max());
+        }
+
+        return (cell, words);
+    }
+
+    /// <summary>The words beside the cells of one side: lane and port. Ports are named where a side has several, or at an interface.</summary>
+    public IEnumerable<(Row First, Row Last, string Port, double Width)> Words(Node node, List<Row> rows)
+    {
+        bool named = PortNamesShown(node, rows);
+        for (int i = 0; i < rows.Count;)
+        {
+            int last = i;
+            PortRef port = _traced.Graph.PlaceOf(rows[i].Position).Port;
+            while (last + 1 < rows.Count && _traced.Graph.PlaceOf(rows[last + 1].Position).Port == port)
+                last++;
+            string name = named ? _text.Port(rows[i]) : "";
+            double lane = LaneWidth(rows);
+            double width = (lane > 0 ? lane + 0.9 : 0) + (name.Length > 0 ? SheetText.Width(name) + 1.4 : 0);
+            yield return (rows[i], rows[last], name, width);
+            i = last + 1;
+        }
+    }
+
+    /// <summary>Room for the words Tx and Rx of a side.</summary>
+    public double LaneWidth(List<Row> rows) => rows.Select(r => SheetText.Width(_text.Lane(r))).DefaultIfEmpty(0).Max();
+
+    private bool PortNamesShown(Node node, List<Row> rows) =>
+        _text.Part(node).Shape.IsInterface || _text.Part(node).Shape.Ports.Count(p => p.Side == SideOf(rows)) > 1;
+
+    private Side SideOf(List<Row> rows) => _traced.Plant.Port(_traced.Graph.PlaceOf(rows[0].Position).Port).Side;
+
+    private void SetWidths()
+    {
+        LeftMargin = _layout.Ways.Any(w => w.FirstColumn == 0 && w.Passages[0].In is not null) ? Measures.Stub + 1 : 0;
+        double x = LeftMargin;
+        Gutters = new GutterPlace[Math.Max(0, Columns.Length - 1)];
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            ColumnPlace place = Columns[c];
+            List<Node> nodes = _layout.Columns[c];
+            double middle = 0;
+            foreach (Node node in nodes)
+            {
+                if (node.Left.Count > 0 && node.Right.Count > 0)
+                    middle = Math.Max(middle, Math.Max((Inside(node).Braid.Stages * _stage) + (2 * Measures.Lead), 6));
+            }
+
+            double width = place.LeftCell + place.LeftWords + place.Text.InsideWidth + middle + place.RightWords + place.RightCell;
+            foreach (Node node in nodes.Where(n => !n.NameInside))
+                width = Math.Max(width, Math.Max(SheetText.Width(_text.Part(node).IsInline ? "" : _text.Part(node).Name, CapHeights.Part) + 1.5, LongestWord(SheetText.Caption(_text.Part(node))) + 1));
+            width = Math.Max(width, LongestWord(place.Text.Head) + 0.5);
+            place.X = x;
+            place.Width = width;
+            x += width;
+            if (c == Columns.Length - 1)
+                break;
+            Gutters[c] = PlaceGutter(c);
+            x += Gutters[c].Width;
+        }
+
+        Width = x;
+    }
+
+    private static double LongestWord(string text) => text.Split(' ').Select(w => SheetText.Width(w)).DefaultIfEmpty(0).Max();
+
+    private GutterPlace PlaceGutter(int column)
+    {
+        (Braid braid, List<int> strands) = Between(column);
+        double label = strands.Select(s => SheetText.Width(_text.Strand(s))).DefaultIfEmpty(0).Max() + (2 * Measures.LabelLead);
+        bool keyed = false, straight = true;
+        foreach (Way way in _layout.Ways)
+        {
+            int i = column - way.FirstColumn;
+            if (i < 0 || i + 1 >= way.Passages.Count || way.Passages[i].Out is not { } from || way.Passages[i + 1].In is not { } to)
+                continue;
+            straight &= from.Slot == to.Slot;
+            keyed |= to.Position >= 0 && _traced.Plant.Port(_traced.Graph.PlaceOf(to.Position).Port).Face.Family == ConnectorFamily.Array;
+        }
+
+        if (keyed)
+            label = Math.Max(label, SheetText.Width("opposed") + 1.5);
+        double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
+        double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
+        return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, (braid.Stages * _stage) + (2 * Measures.Lead)));
+    }
+
+    private void SetHeights()
+    {
+        var gap = new double[_y.Length + 1];
+        double head = 0;
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            ColumnPlace place = Columns[c];
+            double width = Math.Max(place.Width, 15);
+            if (place.Text.Head.Length > 0)
+                head = Math.Max(head, (SheetText.Wrapped(place.Text.Head, width).Count * Measures.LineOfText) + 1.5);
+            foreach (Node node in _layout.Columns[c])
+            {
+                if (!node.NameInside)
+                    gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], ColumnText.AboveHeight(_text.Part(node), width));
+                GapsWithin(node, node.Left, gap);
+                GapsWithin(node, node.Right, gap);
+            }
+        }
+
+        HeadHeight = head;
+        double y = head + Measures.Pitch / 2;
+        for (int s = 0; s < _y.Length; s++)
+        {
+            y += gap[s];
+            _y[s] = y;
+            y += Measures.Pitch;
+        }
+
+        Height = y - (Measures.Pitch / 2);
+    }
+
+    /// <summary>Room above a further array connector of a part, and where positions of an array are left out.</summary>
+    private void GapsWithin(Node node, List<Row> rows, double[] gap)
+    {
+        for (int i = 1; i < rows.Count; i++)
+        {
+            PositionPlace before = _traced.Graph.PlaceOf(rows[i - 1].Position);
+            PositionPlace here = _traced.Graph.PlaceOf(rows[i].Position);
+            if (_traced.Plant.Port(here.Port).Face.Family != ConnectorFamily.Array)
+                continue;
+            double wanted = before.Port != here.Port ? Measures.ConnectorGap
+                : Math.Abs(before.Position - here.Position) > 1 && !node.NameInside ? Measures.LeftOutGap : 0;
+            gap[rows[i].Slot] = Math.Max(gap[rows[i].Slot], wanted);
+        }
+    }
+}

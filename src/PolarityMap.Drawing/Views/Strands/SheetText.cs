@@ -1,0 +1,55 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Fonts;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>The words of a strand sheet: what stands in cells, boxes and gutters.</summary>
+internal sealed class SheetText(TracedPlant traced)
+{
+    public static double Width(string text, double capHeight = CapHeights.Strand) => FontMetrics.WidthMm(text, capHeight);
+
+    /// <summary>The label of a strand in a gutter, such as <c>7 RD</c>.</summary>
+    public string Strand(int strand) => $"{traced.NumberOf(strand)} {StrandColours.Of(traced, strand).Code}";
+
+    /// <summary>The name of a row's position in its cell.</summary>
+    public string Cell(Row row)
+    {
+        PositionPlace place = traced.Graph.PlaceOf(row.Position);
+        return traced.Plant.Port(place.Port).Face.PositionName(place.Position);
+    }
+
+    /// <summary><c>Tx</c> or <c>Rx</c>, with the lane where a port has several; empty where no interface is.</summary>
+    public string Lane(Row row)
+    {
+        if (traced.Graph.LaneAt(row.Position) is not { } lane)
+            return "";
+        string word = lane.Direction == LaneDirection.Transmit ? "Tx" : "Rx";
+        PositionPlace place = traced.Graph.PlaceOf(row.Position);
+        return traced.Plant.Port(place.Port).Face.Family == ConnectorFamily.Array ? $"{word} {lane.Number}" : word;
+    }
+
+    public string Port(Row row) => traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port).Name;
+
+    public Part Part(Node node) => traced.Plant.Parts[node.Part];
+
+    /// <summary>What a part is, in one line, such as <c>cord A-to-B 2 m</c>.</summary>
+    public static string Caption(Part part) => string.Join(' ', part.Caption) + (part.Length is { } l ? $" {l}" : "");
+
+    /// <summary>Words in lines no wider than given; a word wider than that has a line of its own.</summary>
+    public static List<string> Wrapped(string text, double width, double capHeight = CapHeights.Strand)
+    {
+        var lines = new List<string>();
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (lines.Count > 0 && Width($"{lines[^1]} {word}", capHeight) <= width)
+                lines[^1] = $"{lines[^1]} {word}";
+            else
+                lines.Add(word);
+        }
+
+        return lines;
+    }
+}

@@ -1,0 +1,36 @@
+using PolarityMap.Core.Optics;
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>
+/// The one colour a strand has on a sheet: that of its fibre in the first array cable it passes, counted among the fibres of
+/// that connector; without an array cable, that of its number on the sheet.
+/// </summary>
+internal static class StrandColours
+{
+    public static FibreColour Of(TracedPlant traced, int strand)
+    {
+        foreach (Hop hop in traced.Hops(strand))
+        {
+            Shape shape = traced.Plant.Parts[hop.Part].Shape;
+            if (!shape.IsCable || hop.In < 0)
+                continue;
+            PositionPlace place = traced.Graph.PlaceOf(hop.In);
+            PortShape port = shape.Ports[place.Port.Port];
+            if (port.Face.Family != ConnectorFamily.Array)
+                continue;
+            int fibre = 0;
+            for (int i = 0; i < place.Position; i++)
+            {
+                if (shape.Inside[port.FirstPosition + i] >= 0)
+                    fibre++;
+            }
+
+            return ColourSequence.Tia598[Math.Max(1, fibre)];
+        }
+
+        return ColourSequence.Tia598[traced.NumberOf(strand)];
+    }
+}

@@ -1,0 +1,21 @@
+using PolarityMap.Drawing.Views.Strands;
+
+namespace PolarityMap.Drawing.Views;
+
+/// <summary>The one list of views. A new view is one file and one line here.</summary>
+public static class ViewCatalogue
+{
+    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView()];
+
+    /// <summary>The view with this name, or null.</summary>
+    public static IDrawingView? Find(string name)
+    {
+        foreach (IDrawingView view in All)
+        {
+            if (view.Name == name)
+                return view;
+        }
+
+        return null;
+    }
+}

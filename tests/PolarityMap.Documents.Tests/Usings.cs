@@ -1,0 +1,1 @@
+global using SourcePlace = PolarityMap.Core.Plants.SourcePlace;
