@@ -18,8 +18,9 @@ internal static class CheckJson
         foreach (LinkOutcome outcome in report.Context.Outcomes.All)
         {
             json.WriteStartObject();
-            json.WriteString("from", plant.Address(outcome.Link.From));
-            json.WriteString("to", plant.Address(outcome.Link.To));
+            Link written = plant.Links[outcome.Index];
+            json.WriteString("from", plant.Address(written.From));
+            json.WriteString("to", plant.Address(written.To));
             json.WriteBoolean("proven", outcome.IsProven);
             json.WriteStartArray("strands");
             foreach (int strand in outcome.Strands)

@@ -59,6 +59,8 @@ internal sealed class CheckText(CommandContext context, bool every)
             output.WriteLine($"  strand {report.Traced.NumberOf(strand),-3}{HopLine.Of(report.Traced, strand)}");
         if (first.Strands.Count > MostStrands)
             output.WriteLine($"  and strands {string.Join(", ", first.Strands.Skip(MostStrands).Select(report.Traced.NumberOf))}");
+        if (first.Related.Count > 0)
+            output.WriteLine($"  made by   {Lines(first.Related)}");
         if (group.Count > 1)
         {
             output.WriteLine($"  and {group.Count - 1} more like it:");
@@ -66,6 +68,13 @@ internal sealed class CheckText(CommandContext context, bool every)
                 output.WriteLine($"    {other.Message}");
         }
     }
+
+    /// <summary>Places as files with their lines, such as <c>plant.yaml lines 8, 9; as-built.yaml line 4</c>.</summary>
+    private static string Lines(IReadOnlyList<SourcePlace> places) => string.Join("; ", places.GroupBy(p => p.File).Select(file =>
+    {
+        int[] lines = [.. file.Select(p => p.Line).Distinct().Order()];
+        return $"{file.Key} {(lines.Length == 1 ? "line" : "lines")} {string.Join(", ", lines)}";
+    }));
 
     /// <summary>The line of the document that a place is on, or null when it cannot be read.</summary>
     private string? SourceLine(SourcePlace place)

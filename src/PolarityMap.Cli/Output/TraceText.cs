@@ -85,7 +85,8 @@ internal static class TraceText
             return $"{Local(p)}  {HopLine.EndWord(traced, p)}  ({caption})";
         }
 
-        return $"{Local(hop.In)} → {Local(hop.Out)}  ({caption})";
+        string open = traced.Graph.Outside[hop.In] < 0 || traced.Graph.Outside[hop.Out] < 0 ? "  open end" : "";
+        return $"{Local(hop.In)} → {Local(hop.Out)}{open}  ({caption})";
     }
 
     private static string Joint(TracedPlant traced, Mating mating)

@@ -38,6 +38,10 @@ public sealed class LinkOutcome
     /// <summary>Index into the plant's links.</summary>
     public int Index { get; }
 
+    /// <summary>
+    /// The link told in the direction of the runs: its first end is the one that its strands start from. A document may write
+    /// it the other way.
+    /// </summary>
     public Link Link { get; }
 
     /// <summary>Where the lanes of the link's first end come out, in the order of the lanes.</summary>
@@ -77,7 +81,8 @@ public sealed class LinkOutcomes
     private readonly CheckContext _context;
     private readonly LinkOutcome[] _all;
     private readonly Dictionary<LinkEnd, int> _farEnds = [];
-    private readonly Dictionary<PortRef, Link> _linkAt = [];
+    private readonly Dictionary<PortRef, List<int>> _linksAt = [];
+    private readonly Dictionary<int, List<int>> _linksOn = [];
     private readonly HashSet<PortRef> _splitPorts = [];
     private readonly HashSet<int> _crossedStrands = [];
 
@@ -88,11 +93,14 @@ public sealed class LinkOutcomes
         _all = new LinkOutcome[links.Count];
         for (int i = 0; i < links.Count; i++)
         {
-            _all[i] = new LinkOutcome(i, links[i], context.Land(links[i].From));
-            _farEnds.TryAdd(links[i].To, i);
-            foreach (LinkEnd end in (ReadOnlySpan<LinkEnd>)[links[i].From, links[i].To])
+            Link link = AlongTheRuns(links[i]);
+            _all[i] = new LinkOutcome(i, link, context.Land(link.From));
+            _farEnds.TryAdd(link.To, i);
+            foreach (int strand in _all[i].Strands)
+                Index(_linksOn, strand, i);
+            foreach (LinkEnd end in (ReadOnlySpan<LinkEnd>)[link.From, link.To])
             {
-                _linkAt.TryAdd(end.Port, links[i]);
+                Index(_linksAt, end.Port, i);
                 if (end.Lane > 0)
                     _splitPorts.Add(end.Port);
             }
@@ -111,8 +119,45 @@ public sealed class LinkOutcomes
     /// <summary>True for a strand of a crossed pair, which the polarity rules leave to the crossed-pair rule.</summary>
     public bool IsInCrossedPair(int strand) => _crossedStrands.Contains(strand);
 
+    /// <summary>The links that have this port at either end, as indices.</summary>
+    public IReadOnlyList<int> LinksAt(PortRef port) => _linksAt.TryGetValue(port, out List<int>? links) ? links : [];
+
     /// <summary>The first link that has this port at either end, or null.</summary>
-    public Link? LinkAt(PortRef port) => _linkAt.GetValueOrDefault(port);
+    public Link? LinkAt(PortRef port) => LinksAt(port) is [int first, ..] ? _all[first].Link : null;
+
+    /// <summary>The links that are not proven and start on one of these strands, as indices in order.</summary>
+    public IReadOnlyList<int> RefutedOn(IEnumerable<int> strands)
+    {
+        var refuted = new SortedSet<int>();
+        foreach (int strand in strands)
+        {
+            if (_linksOn.TryGetValue(strand, out List<int>? links))
+                refuted.UnionWith(links.Where(i => !_all[i].IsProven));
+        }
+
+        return [.. refuted];
+    }
+
+    /// <summary>A link from the end at which its strands start.</summary>
+    private Link AlongTheRuns(Link link)
+    {
+        foreach (Landing landing in _context.Land(link.From))
+        {
+            if (landing.IsWired)
+                return _context.Traced.Strands[landing.Strand][0] == landing.Start ? link : link with { From = link.To, To = link.From };
+        }
+
+        return link;
+    }
+
+    private static void Index<T>(Dictionary<T, List<int>> index, T key, int link)
+        where T : notnull
+    {
+        if (!index.TryGetValue(key, out List<int>? links))
+            index[key] = links = [];
+        if (!links.Contains(link))
+            links.Add(link);
+    }
 
     /// <summary>The end that a landing reaches: a lane of a port that links split into lanes, else the whole port.</summary>
     private LinkEnd EndOf(Landing landing) =>
@@ -191,24 +236,26 @@ public sealed class LinkOutcomes
             ];
             if (otherLegs.Length != 1 || otherLegs[0] == 0 || otherLegs[0] == leg.Leg)
                 continue;
-            foreach (int i in riders)
+            // Of two trunks in series both could be named; the first one is.
+            foreach (int i in riders.Where(i => _all[i].Legs.Leg == 0))
                 _all[i].Legs = (leg.Part, leg.Leg, otherLegs[0]);
         }
 
-        foreach (LinkOutcome outcome in _all)
+        // Two legs that changed places are one fault.
+        var groups = _all.Where(o => o.Legs.Leg != 0)
+            .GroupBy(o => (o.Legs.Part, Math.Min(o.Legs.Leg, o.Legs.OtherLeg), Math.Max(o.Legs.Leg, o.Legs.OtherLeg)));
+        foreach (var group in groups)
         {
-            if (outcome.Legs.Leg == 0)
-                continue;
-            outcome.Miss = Miss.WrongLeg;
-            outcome.Group =
-            [
-                .. _all.Where(o => o.Legs.Leg != 0 && o.Legs.Part == outcome.Legs.Part
-                    && (o.Legs == outcome.Legs || (o.Legs.Leg == outcome.Legs.OtherLeg && o.Legs.OtherLeg == outcome.Legs.Leg))).Select(o => o.Index),
-            ];
+            int[] indices = [.. group.Select(o => o.Index)];
+            foreach (LinkOutcome outcome in group)
+            {
+                outcome.Miss = Miss.WrongLeg;
+                outcome.Group = indices;
+            }
         }
     }
 
-    /// <summary>Links grouped by the first array connector that they pass, in the order of the document.</summary>
+    /// <summary>Links grouped by the first array connector that they pass, each group in the order of its first ports.</summary>
     private IEnumerable<List<LinkOutcome>> ArrayGroups()
     {
         var groups = new Dictionary<PortRef, List<LinkOutcome>>();
@@ -222,6 +269,8 @@ public sealed class LinkOutcomes
             group.Add(outcome);
         }
 
+        foreach (List<LinkOutcome> group in groups.Values)
+            group.Sort((a, b) => (a.Link.From.Port.Part, a.Link.From.Port.Port, a.Link.From.Lane).CompareTo((b.Link.From.Port.Part, b.Link.From.Port.Port, b.Link.From.Lane)));
         return groups.Values;
     }
 

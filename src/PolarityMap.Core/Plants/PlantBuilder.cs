@@ -56,8 +56,10 @@ public sealed class PlantBuilder
     {
         PortShape a = _parts[mating.A.Part].Shape.Ports[mating.A.Port];
         PortShape b = _parts[mating.B.Part].Shape.Ports[mating.B.Port];
-        bool single = mating.PositionOfA > 0 || mating.PositionOfB > 0;
-        if (!single && a.Face != b.Face)
+        bool fits = mating.PositionOfA == 0 && mating.PositionOfB == 0
+            ? a.Face == b.Face
+            : IsSimplexInto(a.Face, mating.PositionOfA, b.Face, mating.PositionOfB) || IsSimplexInto(b.Face, mating.PositionOfB, a.Face, mating.PositionOfA);
+        if (!fits)
             throw new ArgumentException($"a {a.Face} port does not mate with a {b.Face} port");
         Mention(mating.A.Part);
         if (mating.Through is { } through)
@@ -78,6 +80,9 @@ public sealed class PlantBuilder
         Mention(plug.Adapter.Part);
         _openPlugs.Add(plug);
     }
+
+    private static bool IsSimplexInto(Face simplex, int own, Face wider, int position) =>
+        simplex == Face.Simplex && own == 0 && wider.Family == ConnectorFamily.Duplex && position >= 1 && position <= wider.Count;
 
     public void AddLink(Link link) => _links.Add(link);
 

@@ -27,13 +27,20 @@ public static class HopLine
     /// <summary>One hop in words.</summary>
     public static string Words(TracedPlant traced, Hop hop)
     {
-        Part part = traced.Plant.Parts[hop.Part];
         if (hop.In < 0 || hop.Out < 0)
         {
             int position = hop.In < 0 ? hop.Out : hop.In;
             return $"{traced.Address(position)} ({EndWord(traced, position)})";
         }
 
+        string begins = traced.Graph.Outside[hop.In] < 0 ? "(open end) " : "";
+        string ends = traced.Graph.Outside[hop.Out] < 0 ? " (open end)" : "";
+        return begins + Through(traced, hop) + ends;
+    }
+
+    private static string Through(TracedPlant traced, Hop hop)
+    {
+        Part part = traced.Plant.Parts[hop.Part];
         PositionPlace into = traced.Graph.PlaceOf(hop.In);
         PositionPlace from = traced.Graph.PlaceOf(hop.Out);
         string name = part.IsInline ? $"{string.Join(' ', part.Caption.Reverse())}{(part.Length is { } l ? $" {l}" : "")}" : part.Name;

@@ -2,7 +2,7 @@ namespace PolarityMap.Core.Strands;
 
 /// <summary>
 /// Every strand of a graph. A strand is its positions in order; each position of the plant is in exactly one strand.
-/// Open strands come first, each from its lower-numbered end; closed loops come last.
+/// Open strands come first, closed loops last.
 /// </summary>
 public sealed class StrandSet
 {
@@ -24,6 +24,9 @@ public sealed class StrandSet
 
     /// <summary>The positions of a strand, from end to end.</summary>
     public ReadOnlySpan<int> this[int strand] => _positions.AsSpan(_starts[strand], _starts[strand + 1] - _starts[strand]);
+
+    /// <summary>Tells a strand from its other end.</summary>
+    internal void Turn(int strand) => _positions.AsSpan(_starts[strand], _starts[strand + 1] - _starts[strand]).Reverse();
 
     public bool IsLoop(int strand) => strand >= OpenCount;
 }

@@ -54,11 +54,13 @@ public sealed class TracedPlant
 
     public StrandSet Strands { get; }
 
-    /// <summary>Traces every strand of a plant.</summary>
+    /// <summary>Traces every strand of a plant, each told in the direction of the runs.</summary>
     public static TracedPlant Of(Plant plant)
     {
         StrandGraph graph = StrandGraph.Of(plant);
-        return new TracedPlant(plant, graph, Tracer.Trace(graph));
+        StrandSet strands = Tracer.Trace(graph);
+        Flow.Orient(plant, graph, strands);
+        return new TracedPlant(plant, graph, strands);
     }
 
     /// <summary>The strand that a position is on.</summary>

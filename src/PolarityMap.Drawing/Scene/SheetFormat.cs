@@ -10,6 +10,9 @@ public sealed record SheetFormat
         HeightMm = heightMm;
     }
 
+    /// <summary>The longest side of a sheet: 100 m, a bound against slips only.</summary>
+    public const double MaxMm = 100_000;
+
     public static SheetFormat A4Portrait => new("A4", 210, 297);
 
     public static SheetFormat A4Landscape => new("A4", 297, 210);
@@ -41,14 +44,14 @@ public sealed record SheetFormat
 
     /// <summary>A sheet of another size.</summary>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// The sheet is too small for frame and title block (210 by 100 mm), or longer than 2000 mm.
+    /// The sheet is too small for frame and title block (210 by 100 mm), or longer than <see cref="MaxMm"/>.
     /// </exception>
     public static SheetFormat Custom(double widthMm, double heightMm)
     {
-        if (!(widthMm >= 210 && widthMm <= 2000))
-            throw new ArgumentOutOfRangeException(nameof(widthMm), widthMm, "A sheet is 210 to 2000 mm wide.");
-        if (!(heightMm >= 100 && heightMm <= 2000))
-            throw new ArgumentOutOfRangeException(nameof(heightMm), heightMm, "A sheet is 100 to 2000 mm high.");
+        if (!(widthMm >= 210 && widthMm <= MaxMm))
+            throw new ArgumentOutOfRangeException(nameof(widthMm), widthMm, $"A sheet is 210 to {MaxMm} mm wide.");
+        if (!(heightMm >= 100 && heightMm <= MaxMm))
+            throw new ArgumentOutOfRangeException(nameof(heightMm), heightMm, $"A sheet is 100 to {MaxMm} mm high.");
         return new SheetFormat("Custom", widthMm, heightMm);
     }
 }

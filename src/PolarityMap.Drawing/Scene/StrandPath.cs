@@ -6,7 +6,7 @@ namespace PolarityMap.Drawing.Scene;
 /// </summary>
 /// <param name="Route">The way of the strand.</param>
 /// <param name="Fill">The strand's colour.</param>
-/// <param name="Emphasised">Drawn twice as wide, for the selected or faulty strand.</param>
+/// <param name="Emphasised">Drawn with twice the fill, for the selected or faulty strand.</param>
 /// <param name="Dash">State of the strand; casing and fill are dashed, the halo is not.</param>
 public sealed record StrandPath(
     Route Route,
@@ -23,14 +23,17 @@ public sealed record StrandPath(
     /// <summary>Width of the fill of a strand without emphasis, mm.</summary>
     public const double PlainFillMm = 0.7;
 
-    /// <summary>How much wider an emphasised strand is in all three strokes.</summary>
-    public const double EmphasisFactor = 2;
+    /// <summary>
+    /// How much wider an emphasised strand is in all three strokes. The casing keeps its width at each side, so that 2.5 mm
+    /// letters still stand between two emphasised strands at 5 mm.
+    /// </summary>
+    public const double EmphasisMm = 0.7;
 
-    public double HaloMm => PlainHaloMm * Factor;
+    public double HaloMm => PlainHaloMm + Wider;
 
-    public double CasingMm => PlainCasingMm * Factor;
+    public double CasingMm => PlainCasingMm + Wider;
 
-    public double FillMm => PlainFillMm * Factor;
+    public double FillMm => PlainFillMm + Wider;
 
-    private double Factor => Emphasised ? EmphasisFactor : 1;
+    private double Wider => Emphasised ? EmphasisMm : 0;
 }

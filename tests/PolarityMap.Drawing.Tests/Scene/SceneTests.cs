@@ -33,14 +33,15 @@ public sealed class SceneTests
     }
 
     [Fact]
-    public void Emphasis_widens_all_three_strokes_alike()
+    public void Emphasis_doubles_the_fill_and_leaves_room_for_letters_between_neighbours()
     {
         var plain = new StrandPath(Route.From(0, 0).LineTo(1, 0), Palette.Note);
         StrandPath wide = plain with { Emphasised = true };
         Assert.Equal((1.9, 1.0, 0.7), (plain.HaloMm, plain.CasingMm, plain.FillMm));
         Assert.Equal(1.4, wide.FillMm, 9);
-        Assert.Equal(plain.CasingMm / plain.FillMm, wide.CasingMm / wide.FillMm, 9);
-        Assert.Equal(plain.HaloMm / plain.FillMm, wide.HaloMm / wide.FillMm, 9);
+        Assert.Equal(plain.CasingMm - plain.FillMm, wide.CasingMm - wide.FillMm, 9);
+        Assert.Equal(plain.HaloMm - plain.FillMm, wide.HaloMm - wide.FillMm, 9);
+        Assert.True(5 - wide.CasingMm >= CapHeights.Strand + 0.7);
     }
 
     // ISO 128-2 gives dashes and gaps as multiples of the line width.

@@ -107,7 +107,7 @@ public sealed class SvgWriterTests
             Assert.Equal(["title", "desc", "path", "path", "path"], strand.Elements().Select(e => e.Name.LocalName));
             Assert.StartsWith("Strand ", strand.Element(Ns + "title")!.Value);
             Assert.Single(strand.Elements(Ns + "path").Select(p => (string?)p.Attribute("d")).Distinct());
-            string[] widths = (string?)strand.Attribute("id") == "strand-7" ? ["3.8", "2", "1.4"] : ["1.9", "1", "0.7"];
+            string[] widths = (string?)strand.Attribute("id") == "strand-7" ? ["2.6", "1.7", "1.4"] : ["1.9", "1", "0.7"];
             Assert.Equal(widths, strand.Elements(Ns + "path").Select(p => (string?)p.Attribute("stroke-width")));
             Assert.Equal(["#FFFFFF", "#222222"], strand.Elements(Ns + "path").Take(2).Select(p => (string?)p.Attribute("stroke")));
         }

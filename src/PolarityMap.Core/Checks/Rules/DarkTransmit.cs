@@ -71,7 +71,7 @@ public sealed class DarkTransmit : Rule
         {
             Strands = strands,
             Related = context.PlacesAlong(strands),
-            Links = [.. context.Outcomes.All.Where(o => o.Link.From.Port == from || o.Link.To.Port == from).Select(o => o.Index)],
+            Links = context.Outcomes.LinksAt(from),
         });
         dark.Clear();
     }

@@ -15,6 +15,13 @@ internal static class DestinationText
     /// <summary>The actual statement of a link.</summary>
     public static string Is(CheckContext context, LinkOutcome outcome) => $"{context.Plant.Address(outcome.Link.From)} at {Reached(context, outcome)}";
 
+    /// <summary>The first few of a list in words.</summary>
+    private static string List(string[] items)
+    {
+        const int mostListed = 4;
+        return items.Length <= mostListed ? string.Join(", ", items) : $"{string.Join(", ", items.Take(mostListed))} and {items.Length - mostListed} more";
+    }
+
     /// <summary>One finding for links that are one fault together.</summary>
     public static Finding ForGroup(Rule rule, CheckContext context, IReadOnlyList<int> group, string message)
     {
@@ -24,8 +31,8 @@ internal static class DestinationText
             rule,
             outcomes[0].Link.Place,
             message,
-            string.Join(", ", outcomes.Select(o => Meant(context, o.Link))),
-            string.Join(", ", outcomes.Select(o => Is(context, o))))
+            List([.. outcomes.Select(o => Meant(context, o.Link))]),
+            List([.. outcomes.Select(o => Is(context, o))]))
         {
             Strands = strands,
             Related = context.PlacesAlong(strands),

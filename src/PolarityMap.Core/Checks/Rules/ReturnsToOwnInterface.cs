@@ -41,20 +41,21 @@ public sealed class ReturnsToOwnInterface : Rule
     {
         foreach ((PortRef port, Landing landing) in context.WiredLanes())
         {
-            if (landing.EndPort != port || landing.End < landing.Start)
+            // A strand between two lanes is met from both; its first end counts.
+            if (landing.EndPort != port || (landing.EndLane is not null && landing.End < landing.Start))
                 continue;
             string address = context.Plant.Address(port);
-            Lane far = landing.EndLane ?? landing.Lane;
+            string far = landing.EndLane is { } lane ? $"own {Word(lane)}" : "own port, at a position without a lane";
             findings.Add(new Finding(
                 this,
                 context.Outcomes.LinkAt(port)?.Place ?? context.PlaceOf(landing.Strand),
                 $"a strand leaves {address} and comes back to it",
                 $"{Word(landing.Lane)} of {address} on another interface",
-                $"{Word(landing.Lane)} of {address} on its own {Word(far)}")
+                $"{Word(landing.Lane)} of {address} on its {far}")
             {
                 Strands = [landing.Strand],
                 Related = context.PlacesAlong([landing.Strand]),
-                Links = [.. context.Outcomes.All.Where(o => o.Link.From.Port == port || o.Link.To.Port == port).Select(o => o.Index)],
+                Links = context.Outcomes.LinksAt(port),
             });
         }
     }

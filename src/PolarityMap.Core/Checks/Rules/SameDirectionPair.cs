@@ -38,8 +38,5 @@ internal sealed class SameDirectionPair(PortRef a, PortRef b)
         (context.Outcomes.LinkAt(A) ?? context.Outcomes.LinkAt(B))?.Place ?? context.PlaceOf(Transmit.Count > 0 ? Transmit[0] : Receive[0]);
 
     /// <summary>The links that the strands refute.</summary>
-    public int[] Links(CheckContext context) =>
-    [
-        .. context.Outcomes.All.Where(o => !o.IsProven && o.Landings.Any(l => Transmit.Contains(l.Strand) || Receive.Contains(l.Strand))).Select(o => o.Index),
-    ];
+    public IReadOnlyList<int> Links(CheckContext context) => context.Outcomes.RefutedOn(Transmit.Concat(Receive));
 }

@@ -55,11 +55,15 @@ public sealed class WrongNetwork : Rule
             strands.Add(landing.Strand);
         }
 
-        foreach (((PortRef a, PortRef b), List<int> strands) in bridges)
+        foreach (((PortRef first, PortRef second), List<int> strands) in bridges)
         {
+            // The link that starts at either port tells the finding's direction.
+            Link? link = context.Outcomes.LinkAt(first) is { } one && one.From.Port == first ? one
+                : context.Outcomes.LinkAt(second) is { } two && two.From.Port == second ? two
+                : context.Outcomes.LinkAt(first) ?? context.Outcomes.LinkAt(second);
+            (PortRef a, PortRef b) = link?.From.Port == second ? (second, first) : (first, second);
             string here = context.Plant.Networks[context.Plant.Parts[a.Part].Network].Name;
             string there = context.Plant.Networks[context.Plant.Parts[b.Part].Network].Name;
-            Link? link = context.Outcomes.LinkAt(a) ?? context.Outcomes.LinkAt(b);
             findings.Add(new Finding(
                 this,
                 link?.Place ?? context.PlaceOf(strands[0]),
@@ -71,7 +75,7 @@ public sealed class WrongNetwork : Rule
             {
                 Strands = strands,
                 Related = context.PlacesAlong(strands),
-                Links = [.. context.Outcomes.All.Where(o => !o.IsProven && o.Landings.Any(l => strands.Contains(l.Strand))).Select(o => o.Index)],
+                Links = context.Outcomes.RefutedOn(strands),
             });
         }
     }

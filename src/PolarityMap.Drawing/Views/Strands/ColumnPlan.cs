@@ -117,7 +117,7 @@ internal static class ColumnPlan
             int target = Math.Max(rank, column + 1);
             while (++column < target)
             {
-                var passing = new Row(strand, -1);
+                var passing = new Row(strand, -1, column);
                 way.Passages.Add(new Passage(null, passing, passing));
             }
 
@@ -129,8 +129,8 @@ internal static class ColumnPlan
                 layout.Columns[target].Add(node);
             }
 
-            Row? into = hop.In < 0 ? null : new Row(strand, hop.In);
-            Row? from = hop.Out < 0 ? null : new Row(strand, hop.Out);
+            Row? into = hop.In < 0 ? null : new Row(strand, hop.In, target);
+            Row? from = hop.Out < 0 ? null : new Row(strand, hop.Out, target);
             if (into is not null)
                 node.Left.Add(into);
             if (from is not null)

@@ -1,9 +1,11 @@
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>A strand's row at one side of a box, or its row where it passes a column without a part.</summary>
-internal sealed class Row(int strand, int position)
+internal sealed class Row(int strand, int position, int column)
 {
     public int Strand { get; } = strand;
+
+    public int Column { get; } = column;
 
     /// <summary>The position in the strand graph; -1 where the strand only passes.</summary>
     public int Position { get; } = position;

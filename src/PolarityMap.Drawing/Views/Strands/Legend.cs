@@ -12,16 +12,26 @@ internal static class Legend
 
     private const int MostFindings = 6;
 
-    /// <summary>Height of the caution and the findings, above the title block.</summary>
-    public static double FootHeight(IReadOnlyList<Finding> findings, double width) =>
-        Measures.LineOfText + 2 + (FindingLines(findings, width).Count * Measures.LineOfText);
+    /// <summary>Height of the colours and marks where they have no place beside the title block.</summary>
+    private const double KeysHeight = 25;
+
+    /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
+    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings) =>
+        2 + (Lines(findings, frame.Free.Width).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
+
+    /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
+    public static Area KeysArea(SheetFrame frame) => KeysFitBeside(frame)
+        ? frame.BesideTitleBlock
+        : new Area(frame.Free.X, frame.Free.Bottom - KeysHeight, frame.Free.Width, KeysHeight);
+
+    private static bool KeysFitBeside(SheetFrame frame) => frame.BesideTitleBlock.Width > 80;
 
     /// <summary>Colours and marks, beside the title block.</summary>
     public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)
     {
         var elements = new List<SceneElement>();
         const double rowHeight = 4.3;
-        double columnWidth = 19.5;
+        const double columnWidth = 21;
         double top = area.Y + 3;
         FibreColour[] ordered = [.. colours.OrderBy(c => c.Number)];
         int rows = Math.Max(1, (ordered.Length + 3) / 4);
@@ -65,23 +75,23 @@ internal static class Legend
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach (string line in FindingLines(findings, area.Width))
+        foreach (string line in Lines(findings, area.Width))
         {
             elements.Add(new Label(area.X + 1.5, baseline, line, CapHeights.Strand, Anchor.Start, Palette.Ink));
             baseline += Measures.LineOfText;
         }
 
-        elements.Add(new Label(area.X + 1.5, baseline, Caution, CapHeights.Strand, Anchor.Start, Palette.Ink));
         return new SceneGroup("notes", elements);
     }
 
-    private static List<string> FindingLines(IReadOnlyList<Finding> findings, double width)
+    private static List<string> Lines(IReadOnlyList<Finding> findings, double width)
     {
         var lines = new List<string>();
         foreach (Finding finding in findings.Take(MostFindings))
             lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 4));
         if (findings.Count > MostFindings)
             lines.Add($"and {findings.Count - MostFindings} more findings");
+        lines.AddRange(SheetText.Wrapped(Caution, width - 4));
         return lines;
     }
 }

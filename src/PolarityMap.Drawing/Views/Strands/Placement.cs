@@ -8,9 +8,13 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>Where a column's boxes and their parts lie, from left to right.</summary>
 internal sealed class ColumnPlace
 {
+    /// <summary>Left edge, from the left end of its band.</summary>
     public double X { get; set; }
 
     public double Width { get; set; }
+
+    /// <summary>The band it is in, from 0 at the top; a drawing that is not folded has one.</summary>
+    public int Band { get; set; }
 
     /// <summary>Cells at the left edge; 0 without left rows.</summary>
     public double LeftCell { get; init; }
@@ -35,23 +39,37 @@ internal sealed class ColumnPlace
 internal sealed record GutterPlace(double ArrowLeft, double ArrowRight, double Label, double Crossing)
 {
     public double Width => ArrowLeft + ArrowRight + (Crossing > 0 ? (2 * Label) + Crossing : Label);
+
+    /// <summary>Room that the gutter takes at the end of a band and again at the start of the next.</summary>
+    public double HalfWidth => Math.Max(ArrowLeft, ArrowRight) + Label + Marks.ArrowLength + 1;
 }
 
-/// <summary>Turns slots and columns into millimetres.</summary>
+/// <summary>
+/// Turns slots and columns into millimetres. A drawing wider than its sheet is folded: it goes on in a further band below,
+/// and every strand repeats its label where it leaves one band and enters the next.
+/// </summary>
 internal sealed class Placement
 {
     private readonly TracedPlant _traced;
     private readonly Layout _layout;
     private readonly SheetText _text;
     private readonly double _stage;
+    private readonly double _widest;
     private readonly double[] _y;
+    private readonly Dictionary<int, Keying> _commonKeys = [];
 
-    public Placement(TracedPlant traced, Layout layout, SheetText text, double stage)
+    /// <param name="traced">The plant.</param>
+    /// <param name="layout">Its layout with slots.</param>
+    /// <param name="text">Its words.</param>
+    /// <param name="stage">Horizontal room for one exchange of neighbours.</param>
+    /// <param name="widest">The widest a band may be.</param>
+    public Placement(TracedPlant traced, Layout layout, SheetText text, double stage, double widest = double.PositiveInfinity)
     {
         _traced = traced;
         _layout = layout;
         _text = text;
         _stage = stage;
+        _widest = widest;
         _y = new double[layout.SlotCount];
         // The heights do not depend on the widths but for wrapped captions, so they are made twice.
         for (int s = 0; s < _y.Length; s++)
@@ -69,21 +87,58 @@ internal sealed class Placement
     /// <summary>Room at the left for strands that begin at an open end.</summary>
     public double LeftMargin { get; private set; }
 
-    /// <summary>Width from the left margin to the right edge of the last column.</summary>
+    /// <summary>Width of the widest band, left margin included.</summary>
     public double Width { get; private set; }
 
-    /// <summary>Height from the top of the column heads to below the last box.</summary>
-    public double Height { get; private set; }
+    /// <summary>Number of bands.</summary>
+    public int Bands => Columns.Length == 0 ? 1 : Columns[^1].Band + 1;
+
+    /// <summary>Height of one band, from the top of the column heads to below the last box.</summary>
+    public double BandHeight { get; private set; }
+
+    /// <summary>Height of all bands.</summary>
+    public double Height => (Bands * (BandHeight + Measures.BandGap)) - Measures.BandGap;
 
     /// <summary>Height of the column heads.</summary>
     public double HeadHeight { get; private set; }
 
     /// <summary>Height of a row's middle.</summary>
-    public double Y(Row row) => _y[row.Slot];
+    public double Y(Row row) => _y[row.Slot] + BandTop(row.Column);
 
-    public double Top(Node node) => _y[node.FirstSlot] - (Measures.Pitch / 2) + Measures.Inset;
+    public double Top(Node node) => _y[node.FirstSlot] + BandTop(node.Column) - (Measures.Pitch / 2) + Measures.Inset;
 
-    public double Bottom(Node node) => _y[node.LastSlot] + (Measures.Pitch / 2) - Measures.Inset;
+    public double Bottom(Node node) => _y[node.LastSlot] + BandTop(node.Column) + (Measures.Pitch / 2) - Measures.Inset;
+
+    /// <summary>True when the drawing is folded after this column.</summary>
+    public bool IsFoldAfter(int column) => column + 1 < Columns.Length && Columns[column + 1].Band > Columns[column].Band;
+
+    private double BandTop(int column) => Columns[column].Band * (BandHeight + Measures.BandGap);
+
+    /// <summary>
+    /// Whether a mating shows its keys itself: always between large boxes; between small ones only where it differs from most
+    /// of its gutter.
+    /// </summary>
+    public bool HasOwnKeys(Node left, Node right, Mating mating) =>
+        (!left.NameInside && !right.NameInside) || mating.Keys != CommonKeys(left.Column);
+
+    /// <summary>The keying of most array matings of a gutter between small boxes.</summary>
+    private Keying CommonKeys(int column)
+    {
+        if (_commonKeys.TryGetValue(column, out Keying keys))
+            return keys;
+        int aligned = 0, opposed = 0;
+        foreach (Row row in _layout.Columns[column].Where(n => n.NameInside).SelectMany(n => n.Right))
+        {
+            if (_traced.MatingAt(row.Position) is not { } mating || _traced.Plant.Port(mating.A).Face.Family != ConnectorFamily.Array)
+                continue;
+            if (mating.Keys == Keying.Aligned)
+                aligned++;
+            else
+                opposed++;
+        }
+
+        return _commonKeys[column] = aligned > opposed ? Keying.Aligned : Keying.Opposed;
+    }
 
     /// <summary>The braid inside a box, and its strands by index.</summary>
     public (Braid Braid, List<int> Strands) Inside(Node node)
@@ -166,7 +221,6 @@ internal sealed class Placement
     private void SetWidths()
     {
         LeftMargin = _layout.Ways.Any(w => w.FirstColumn == 0 && w.Passages[0].In is not null) ? Measures.Stub + 1 : 0;
-        double x = LeftMargin;
         Gutters = new GutterPlace[Math.Max(0, Columns.Length - 1)];
         for (int c = 0; c < Columns.Length; c++)
         {
@@ -183,16 +237,45 @@ internal sealed class Placement
             foreach (Node node in nodes.Where(n => !n.NameInside))
                 width = Math.Max(width, Math.Max(SheetText.Width(_text.Part(node).IsInline ? "" : _text.Part(node).Name, CapHeights.Part) + 1.5, LongestWord(SheetText.Caption(_text.Part(node))) + 1));
             width = Math.Max(width, LongestWord(place.Text.Head) + 0.5);
-            place.X = x;
             place.Width = width;
-            x += width;
-            if (c == Columns.Length - 1)
-                break;
-            Gutters[c] = PlaceGutter(c);
-            x += Gutters[c].Width;
+            if (c < Columns.Length - 1)
+                Gutters[c] = PlaceGutter(c);
         }
 
-        Width = x;
+        Fold();
+    }
+
+    /// <summary>Sets columns side by side, and starts a new band where the next column would not fit.</summary>
+    private void Fold()
+    {
+        double x = LeftMargin;
+        int band = 0;
+        Width = 0;
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            ColumnPlace place = Columns[c];
+            bool last = c == Columns.Length - 1;
+            if (c > 0)
+            {
+                double after = x + Gutters[c - 1].Width + place.Width + (last ? 0 : Gutters[c].HalfWidth);
+                if (after > _widest)
+                {
+                    Width = Math.Max(Width, x + Gutters[c - 1].HalfWidth);
+                    band++;
+                    x = Gutters[c - 1].HalfWidth;
+                }
+                else
+                {
+                    x += Gutters[c - 1].Width;
+                }
+            }
+
+            place.X = x;
+            place.Band = band;
+            x += place.Width;
+        }
+
+        Width = Math.Max(Width, x);
     }
 
     private static double LongestWord(string text) => text.Split(' ').Select(w => SheetText.Width(w)).DefaultIfEmpty(0).Max();
@@ -226,14 +309,16 @@ internal sealed class Placement
         {
             ColumnPlace place = Columns[c];
             double width = Math.Max(place.Width, 15);
-            if (place.Text.Head.Length > 0)
-                head = Math.Max(head, (SheetText.Wrapped(place.Text.Head, width).Count * Measures.LineOfText) + 1.5);
+            if (place.Text.Head.Length > 0 || _layout.Columns[c].Any(n => n.NameInside && n.Left.Count > 0))
+                head = Math.Max(head, (Math.Max(2, SheetText.Wrapped(place.Text.Head, width).Count) * Measures.LineOfText) + 1.5);
             foreach (Node node in _layout.Columns[c])
             {
                 if (!node.NameInside)
                     gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], ColumnText.AboveHeight(_text.Part(node), width));
                 GapsWithin(node, node.Left, gap);
                 GapsWithin(node, node.Right, gap);
+                if (node.NameInside && ShowsOwnKeys(node))
+                    gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], Measures.ConnectorGap);
             }
         }
 
@@ -246,8 +331,13 @@ internal sealed class Placement
             y += Measures.Pitch;
         }
 
-        Height = y - (Measures.Pitch / 2);
+        BandHeight = y - (Measures.Pitch / 2);
     }
+
+    /// <summary>True for a small box with an array mating at its left that is keyed unlike most of its gutter.</summary>
+    private bool ShowsOwnKeys(Node node) => node.Column > 0 && node.Left.Any(r =>
+        _traced.MatingAt(r.Position) is { } mating && _traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array
+        && mating.Keys != CommonKeys(node.Column - 1));
 
     /// <summary>Room above a further array connector of a part, and where positions of an array are left out.</summary>
     private void GapsWithin(Node node, List<Row> rows, double[] gap)

@@ -35,8 +35,9 @@ internal sealed class SheetText(TracedPlant traced)
 
     public Part Part(Node node) => traced.Plant.Parts[node.Part];
 
-    /// <summary>What a part is, in one line, such as <c>cord A-to-B 2 m</c>.</summary>
-    public static string Caption(Part part) => string.Join(' ', part.Caption) + (part.Length is { } l ? $" {l}" : "");
+    /// <summary>What a part is, in one line, such as <c>cord A-to-B 2 m</c>; a length is never parted from its unit.</summary>
+    public static string Caption(Part part) =>
+        string.Join(' ', part.Caption) + (part.Length is { } l ? " " + l.ToString().Replace(' ', '\u00A0') : "");
 
     /// <summary>Words in lines no wider than given; a word wider than that has a line of its own.</summary>
     public static List<string> Wrapped(string text, double width, double capHeight = CapHeights.Strand)

@@ -15,6 +15,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
 
     private readonly TracedPlant _traced = input.Traced;
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(input.Findings);
+    private readonly HashSet<int> _keyedGutters = [];
     private readonly List<SceneElement> _boxes = [];
     private readonly List<SceneElement> _strands = [];
     private readonly List<SceneElement> _labels = [];
@@ -68,7 +69,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             return;
         List<string> lines = SheetText.Wrapped(place.Text.Head, Math.Max(place.Width, 15));
 
-        // The head stands close above the column's first box.
+        // The head stands close above the column's first small box.
         double bottom = layout.Columns[column].Where(n => n.NameInside).Select(placement.Top).Min();
         for (int i = 0; i < lines.Count; i++)
         {
@@ -178,6 +179,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
     {
         Passage first = way.Passages[0];
         ColumnPlace column = placement.Columns[way.FirstColumn];
+        var routes = new List<Route>();
         var segments = new List<RouteSegment>();
         Point start;
         if (first.In is { } open)
@@ -202,12 +204,20 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
                 segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(passing))));
             if (passage.Out is null)
                 end = passage.In;
+            else if (i + 1 < way.Passages.Count && placement.IsFoldAfter(way.FirstColumn + i))
+            {
+                segments.Add(AddFoldEnd(way.FirstColumn + i, way.Strand, passage.Out));
+                routes.Add(Route.Of(start, segments));
+                segments = [];
+                start = AddFoldStart(way.FirstColumn + i, way.Strand, way.Passages[i + 1].In!, segments);
+            }
             else if (i + 1 < way.Passages.Count)
                 AddGutter(way.FirstColumn + i, way.Strand, passage.Out, way.Passages[i + 1].In!, segments);
         }
 
         AddEnd(way, end, column, segments);
-        AddStrand(way, Route.Of(start, segments));
+        routes.Add(Route.Of(start, segments));
+        AddStrand(way, routes);
         AddArrows(way);
     }
 
@@ -221,6 +231,32 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         segments.AddRange(Shifted(plan.Braid, plan.Strands.IndexOf(into.Strand), x0, x1));
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
+
+    /// <summary>The strand's end at the right of a band: its label, and an open arrowhead that says it goes on below.</summary>
+    private RouteSegment AddFoldEnd(int column, int strand, Row from)
+    {
+        GutterPlace gutter = placement.Gutters[column];
+        double x = placement.Columns[column].Right + gutter.ArrowLeft;
+        AddLabel(x + (gutter.Label / 2), Y(from), text.Strand(strand));
+        double tip = X(x + gutter.Label + Marks.ArrowLength);
+        _marks.Add(GoesOn(tip, Y(from)));
+        return RouteSegment.Line(new Point(tip - Marks.ArrowLength, Y(from)));
+    }
+
+    /// <summary>The strand's start at the left of the next band.</summary>
+    private Point AddFoldStart(int column, int strand, Row to, List<RouteSegment> segments)
+    {
+        GutterPlace gutter = placement.Gutters[column];
+        double right = placement.Columns[column + 1].X;
+        double x = right - gutter.ArrowRight - gutter.Label;
+        AddLabel(x + (gutter.Label / 2), Y(to), text.Strand(strand));
+        _marks.Add(GoesOn(X(x), Y(to)));
+        segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
+        return new Point(X(x), Y(to));
+    }
+
+    private static Polygon GoesOn(double tipX, double y) =>
+        new([(tipX, y), (tipX - Marks.ArrowLength, y - 1.3), (tipX - Marks.ArrowLength, y + 1.3)], Palette.Ink, LineWidths.Inner, Palette.Paper);
 
     private void AddGutter(int column, int strand, Row from, Row to, List<RouteSegment> segments)
     {
@@ -294,17 +330,15 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             _marks.Add(Label.CentredOn(X(x + 6), y, finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
 
-    private void AddStrand(Way way, Route route)
+    private void AddStrand(Way way, IReadOnlyList<Route> routes)
     {
         FibreColour colour = StrandColours.Of(_traced, way.Strand);
         int number = _traced.NumberOf(way.Strand);
         ReadOnlySpan<int> positions = _traced.Strands[way.Strand];
         string name = $"Strand {number}, {colour.Name}, {Words(positions[0])} to {Words(positions[^1])}";
         string? description = _findingOf.TryGetValue(way.Strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
-        var children = new List<SceneElement>
-        {
-            new StrandPath(route, new Colour((byte)(colour.Rgb >> 16), (byte)(colour.Rgb >> 8), (byte)colour.Rgb), finding is not null),
-        };
+        var fill = new Colour((byte)(colour.Rgb >> 16), (byte)(colour.Rgb >> 8), (byte)colour.Rgb);
+        SceneElement[] children = [.. routes.Select(route => new StrandPath(route, fill, finding is not null))];
         _strands.Add(new SceneGroup($"strand-{number}", GroupRole.GraphicsSymbol, name, description, children));
     }
 
@@ -350,15 +384,35 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
                 PortRef port = _traced.Graph.PlaceOf(from.Position).Port;
                 if (_traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || _traced.MatingAt(from.Position) is not { } mating)
                     continue;
+                if (!placement.HasOwnKeys(way.Passages[i].Node!, way.Passages[i + 1].Node!, mating))
+                {
+                    PaintSharedKeys(way.FirstColumn + i, mating);
+                    continue;
+                }
+
                 PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, port, _traced.Graph.PlaceOf(to.Position).Port, mating);
             }
         }
+    }
+
+    /// <summary>Between small boxes that are all keyed alike the word stands once, at the top of the gutter.</summary>
+    private void PaintSharedKeys(int column, Mating mating)
+    {
+        if (!_keyedGutters.Add(column))
+            return;
+        double top = layout.Columns[column].Concat(layout.Columns[column + 1]).Where(n => n.NameInside).Select(placement.Top).Min();
+        double left = placement.Columns[column].Right;
+        double right = placement.IsFoldAfter(column) ? left + placement.Gutters[column].Width : placement.Columns[column + 1].X;
+        double middle = X((left + right) / 2);
+        _labels.Add(new Label(middle, originY + top - 1.4, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        _labels.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
     private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, PortRef leftPort, PortRef rightPort, Mating mating)
     {
         Row[] left = [.. leftRows.Where(r => _traced.Graph.PlaceOf(r.Position).Port == leftPort)];
         Row[] right = [.. rightRows.Where(r => _traced.Graph.PlaceOf(r.Position).Port == rightPort)];
+        bool folded = placement.IsFoldAfter(column);
         double leftX = X(placement.Columns[column].Right) + 1.1;
         double rightX = X(placement.Columns[column + 1].X) - 1.1;
         double topLeft = Y(left[0]) - (Measures.Pitch / 2) + Measures.Inset;
@@ -368,10 +422,12 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             _labels.Add(Marks.KeyUp(rightX, topRight));
         else
             _labels.Add(Marks.KeyDown(rightX, Y(right[^1]) + (Measures.Pitch / 2) - Measures.Inset));
+        // Where the drawing is folded the word stands at the end of the upper band.
         string word = mating.Keys.Word();
-        double baseline = Math.Min(topLeft, topRight) - 1.9;
-        _labels.Add(new Label((leftX + rightX) / 2, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        double middle = folded ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
+        double baseline = (folded ? topLeft : Math.Min(topLeft, topRight)) - 1.9;
+        _labels.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         if (mating.Through is { } adapter)
-            _labels.Add(new Label((leftX + rightX) / 2, baseline - Measures.LineOfText, _traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+            _labels.Add(new Label(middle, baseline - Measures.LineOfText, _traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 }

@@ -30,7 +30,7 @@ public sealed class StrandsView : IDrawingView
 
         SheetFrame frame = SheetFrame.For(format, Title(input));
         Area free = frame.Free;
-        double foot = Legend.FootHeight(findings, free.Width);
+        double foot = Legend.FootHeight(frame, findings);
         double room = free.Height - foot - placement.Height;
         double x = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
         double y = free.Y + Math.Clamp(room / 2, 1, 8);
@@ -47,7 +47,7 @@ public sealed class StrandsView : IDrawingView
                 frame.Drawing,
                 .. painter.Paint(),
                 Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), findings),
-                Legend.Keys(frame.BesideTitleBlock, colours, HasArrays(traced, layout), findings.Length > 0),
+                Legend.Keys(Legend.KeysArea(frame), colours, HasArrays(traced, layout), findings.Length > 0),
             ],
         };
     }
@@ -81,26 +81,30 @@ public sealed class StrandsView : IDrawingView
         return network && part;
     }
 
-    /// <summary>The smallest sheet that takes the drawing, narrowing the crossings before a larger sheet is taken.</summary>
+    /// <summary>The smallest sheet that takes the drawing, narrowing the crossings and then folding before a larger sheet is taken.</summary>
     private static (SheetFormat Format, Placement Placement) Fit(TracedPlant traced, Layout layout, SheetText text, IReadOnlyList<Finding> findings, double marks)
     {
-        var wide = new Placement(traced, layout, text, Measures.StageWide);
-        var narrow = new Placement(traced, layout, text, Measures.StageNarrow);
-        foreach (SheetFormat format in (ReadOnlySpan<SheetFormat>)[SheetFormat.A4Landscape, SheetFormat.A4Portrait, SheetFormat.A3Landscape])
+        foreach ((SheetFormat format, bool folded) in (ReadOnlySpan<(SheetFormat, bool)>)
+            [(SheetFormat.A4Landscape, false), (SheetFormat.A4Landscape, true), (SheetFormat.A4Portrait, true), (SheetFormat.A3Landscape, false), (SheetFormat.A3Landscape, true)])
         {
-            Area free = SheetFrame.For(format, new TitleBlock()).Free;
-            double height = free.Height - Legend.FootHeight(findings, free.Width) - 2;
-            foreach (Placement placement in (ReadOnlySpan<Placement>)[wide, narrow])
+            SheetFrame frame = SheetFrame.For(format, new TitleBlock());
+            Area free = frame.Free;
+            double height = free.Height - Legend.FootHeight(frame, findings) - 2;
+            double width = free.Width - marks - 2;
+            foreach (double stage in Measures.Stages)
             {
-                if (placement.Width + marks + 2 <= free.Width && placement.Height <= height)
+                var placement = new Placement(traced, layout, text, stage, folded ? width : double.PositiveInfinity);
+                if (placement.Width <= width && placement.Height <= height)
                     return (format, placement);
             }
         }
 
+        var wide = new Placement(traced, layout, text, Measures.Stages[0]);
         // Beyond A3 the sheet grows with the plant; nothing shrinks.
-        double width = Math.Max(wide.Width + marks + 40, 420);
-        double tall = Math.Max(wide.Height + Legend.FootHeight(findings, width - 30) + 65, 297);
-        return (SheetFormat.Custom(Math.Ceiling(width), Math.Ceiling(tall)), wide);
+        double wideSheet = Math.Max(wide.Width + marks + 40, 420);
+        SheetFrame wider = SheetFrame.For(SheetFormat.Custom(Math.Ceiling(wideSheet), 297), new TitleBlock());
+        double tall = Math.Max(wide.Height + Legend.FootHeight(wider, findings) + 65, 297);
+        return (SheetFormat.Custom(Math.Ceiling(wideSheet), Math.Ceiling(tall)), wide);
     }
 
     private static bool EndsOpen(Layout layout) =>
