@@ -26,7 +26,7 @@ internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IRe
         {
             0 => "No links are declared, so only transmit to receive was checked.",
             1 => Proven == 1 ? "The link is proven." : "The link is not proven.",
-            _ => $"{Proven} of {links} links are proven.",
+            _ => $"{Proven} of {links} links {(Proven == 1 ? "is" : "are")} proven.",
         };
         string found = (Errors, Warnings) switch
         {

@@ -106,8 +106,13 @@ public sealed class LinkOutcomes
             }
         }
 
-        foreach (LinkOutcome outcome in _all)
-            JudgeAlone(outcome);
+        for (int i = 0; i < _all.Length; i++)
+        {
+            JudgeAlone(_all[i]);
+            if (!_all[i].IsProven && _all[i].Miss == Miss.None)
+                JudgeFromFarEnd(i);
+        }
+
         NameWrongLegs();
         NameReversedOrder();
         NameTransposed();
@@ -186,6 +191,20 @@ public sealed class LinkOutcomes
         outcome.Group = [outcome.Index];
         if (!foreign && reached.Count == 1 && _farEnds.TryGetValue(reached[0], out int other))
             outcome.ReachesFarOf = other;
+    }
+
+    /// <summary>
+    /// Where the first end's strands tell nothing wrong, those of the other end may: a pair of which only one strand is right.
+    /// </summary>
+    private void JudgeFromFarEnd(int index)
+    {
+        Link link = _all[index].Link with { From = _all[index].Link.To, To = _all[index].Link.From };
+        var other = new LinkOutcome(index, link, _context.Land(link.From));
+        JudgeAlone(other);
+        if (other.Miss == Miss.None)
+            return;
+        other.ReachesFarOf = -1;
+        _all[index] = other;
     }
 
     private static bool IsOpen(LinkOutcome o) => o.Miss == Miss.WrongPort && o.ReachesFarOf >= 0;

@@ -14,8 +14,10 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
     /// <summary>
     /// Reads a text that starts at <paramref name="placeAt"/>(0). Null after a report.
     /// </summary>
-    public IReadOnlyList<Address>? Read(string text, Func<int, SourcePlace> placeAt, IEnumerable<string> alsoPossible)
+    public IReadOnlyList<Address>? Read(string text, Func<int, SourcePlace> placeAt)
     {
+        if (reader.Allowance.IsSpent)
+            return null;
         int stroke = text.IndexOf('/');
         int colon = stroke < 0 ? -1 : text.IndexOf(':', stroke);
         string partText = stroke < 0 ? text : text[..stroke];
@@ -46,12 +48,16 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
             return null;
         }
 
-        var addresses = new List<Address>(partNames.Count * portNames.Count * positions.Count);
+        int count = partNames.Count * portNames.Count * positions.Count;
+        bool multiplied = count > Math.Max(partNames.Count, Math.Max(portNames.Count, positions.Count));
+        if (multiplied && !reader.Allowance.Names(count, placeAt(0)))
+            return null;
+        var addresses = new List<Address>(count);
         foreach (string partName in partNames)
         {
             if (!parts.TryFind(partName, out int part))
             {
-                parts.ReportUnknown(reader, placeAt(0), partName, alsoPossible);
+                parts.ReportUnknown(reader, placeAt(0), partName, []);
                 return null;
             }
 
@@ -72,6 +78,6 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
         bool sound = token
             ? NamePattern.TryExpandToken(text, Report, out names)
             : NamePattern.TryExpand(text, Report, out names);
-        return sound ? names : null;
+        return sound && reader.Allowance.Names(names.Count, placeAt(0)) ? names : null;
     }
 }

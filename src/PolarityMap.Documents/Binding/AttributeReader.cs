@@ -24,7 +24,7 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
             AttributeSpec? spec = kind.AllAttributes.FirstOrDefault(s => s.Name == name);
             if (spec is null)
             {
-                reader.Unknown(entry.Key.Place, $"a {kind.Name} has no attribute '{name}'", name, [.. kind.AllAttributes.Select(s => s.Name)]);
+                reader.Unknown(entry.Key.Place, $"a {kind.Name} has no attribute '{PartNames.Shorten(name)}'", name, [.. kind.AllAttributes.Select(s => s.Name)]);
                 continue;
             }
 
@@ -58,26 +58,26 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
                 if (spec.Words.Contains(text))
                     values.Set(spec.Name, text);
                 else
-                    reader.Unknown(scalar.Place, $"'{text}' is no {spec.Name}", text, spec.Words);
+                    reader.Unknown(scalar.Place, $"'{PartNames.Shorten(text)}' is no {spec.Name}", text, spec.Words);
                 break;
             case AttributeSort.WholeNumber:
                 if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
                     && (spec.Numbers.Count > 0 ? spec.Numbers.Contains(number) : number >= spec.Min && number <= spec.Max))
                     values.Set(spec.Name, number);
                 else
-                    Problems.Add(scalar.Place, $"'{Short(text)}' is no {spec.Name}", Expected(spec));
+                    Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' is no {spec.Name}", Expected(spec));
                 break;
             case AttributeSort.Length:
                 if (Length.TryParse(text, out Length length, out string why))
                     values.Set(spec.Name, length);
                 else
-                    Problems.Add(scalar.Place, $"'{Short(text)}' is no length: {why}");
+                    Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' is no length: {PartNames.Shorten(why)}");
                 break;
             case AttributeSort.Network:
                 if (networks.Any(n => n.Name == text))
                     values.Set(spec.Name, text);
                 else
-                    reader.Unknown(scalar.Place, $"there is no network '{Short(text)}'", text, [.. networks.Select(n => n.Name)]);
+                    reader.Unknown(scalar.Place, $"there is no network '{PartNames.Shorten(text)}'", text, [.. networks.Select(n => n.Name)]);
                 break;
             default:
                 values.Set(spec.Name, text);
@@ -96,9 +96,6 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
         AttributeSort.Legs => "leg numbers, such as 5..8",
         _ => "a text",
     };
-
-    /// <summary>A text cut for a message, so that a hostile value cannot flood it.</summary>
-    private static string Short(string text) => text.Length <= 60 ? text : text[..57] + "...";
 
     private void ReadWiring(YamlSequence list, AttributeSpec spec, AttributeValues values)
     {
@@ -131,13 +128,14 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
         {
             if (reader.Text(item, spec.Name, Expected(spec)) is not { } scalar)
                 return;
-            if (!NamePattern.TryExpandToken(scalar.Value, (index, message, expected) => Problems.Add(scalar.PlaceAt(index), message, expected), out IReadOnlyList<string> names))
+            if (!NamePattern.TryExpandToken(scalar.Value, (index, message, expected) => Problems.Add(scalar.PlaceAt(index), message, expected), out IReadOnlyList<string> names)
+                || !reader.Allowance.Names(names.Count, scalar.Place))
                 return;
             foreach (string name in names)
             {
                 if (!int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out int leg) || leg < 1)
                 {
-                    Problems.Add(scalar.Place, $"'{Short(name)}' is no leg number", Expected(spec));
+                    Problems.Add(scalar.Place, $"'{PartNames.Shorten(name)}' is no leg number", Expected(spec));
                     return;
                 }
 

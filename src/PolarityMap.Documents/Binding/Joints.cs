@@ -57,6 +57,12 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
+        if (word is not null && plugPort.Face.Family != ConnectorFamily.Array)
+        {
+            ReportNoKeys(word, Name(plug), Name(adapter), plugPort.Face);
+            return false;
+        }
+
         if (!Take(plug, 0, place))
             return false;
         if (!_adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs))
@@ -75,6 +81,12 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         if (plugs.Count < 2)
             return true;
         KeyingStop? said = plugs[0].Keys ?? plugs[1].Keys;
+        if (word is not null && said!.Keys != word.Keys)
+        {
+            reader.Problems.Add(word.Place, $"'{word.Text}' contradicts '{said.Text}' at {Where(said.Place)}: both are about the adapter {Name(adapter)}", "one word for one adapter");
+            return false;
+        }
+
         if (Keys(Port(plugs[0].Plug), plugPort, Name(plugs[0].Plug), Name(plug), Port(adapter).Keys, said, place) is not { } keys)
             return false;
         plant.AddMating(new Mating(plugs[0].Plug, plug, keys, plugs[0].Place) { Through = adapter });
@@ -112,6 +124,9 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         return singleA && singleB && (a == Face.Simplex || b == Face.Simplex) && a.Family != ConnectorFamily.Array && b.Family != ConnectorFamily.Array;
     }
 
+    private void ReportNoKeys(KeyingStop word, string nameA, string nameB, Face face) =>
+        reader.Problems.Add(word.Place, $"'{word.Text}' says how array keys lie, and {nameA} and {nameB} are {face}; leave it out");
+
     private bool Take(PortRef port, int position, SourcePlace place)
     {
         bool whole = position == 0;
@@ -147,7 +162,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         {
             if (word is null)
                 return Keying.Aligned;
-            reader.Problems.Add(word.Place, $"'{word.Text}' says how array keys lie, and {nameA} and {nameB} are {a.Face}; leave it out");
+            ReportNoKeys(word, nameA, nameB, a.Face);
             return null;
         }
 

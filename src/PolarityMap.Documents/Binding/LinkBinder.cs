@@ -29,7 +29,7 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
         string fromText = text[..cut].TrimEnd();
         string toText = text[second..];
         SourcePlace toPlace = scalar.PlaceAt(Math.Min(second, text.Length));
-        if (addresses.Read(fromText, scalar.PlaceAt, []) is not { } from || addresses.Read(toText, i => scalar.PlaceAt(second + i), []) is not { } to)
+        if (addresses.Read(fromText, scalar.PlaceAt) is not { } from || addresses.Read(toText, i => scalar.PlaceAt(second + i)) is not { } to)
             return;
         if (from.Count != to.Count)
         {
@@ -60,7 +60,7 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
             return null;
         }
 
-        int port = address.Port is null ? (part.Shape.Ports.Count == 1 ? 0 : -1) : part.Shape.FindPort(address.Port);
+        int port = address.Port is null ? (part.Shape.Ports.Count == 1 ? 0 : -1) : PortIndex.Find(part.Shape, address.Port);
         if (port < 0)
         {
             if (address.Port is null)
@@ -72,7 +72,14 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
 
         if (address.Position is null)
             return new LinkEnd(new PortRef(address.Part, port), 0);
-        int lanes = part.Shape.Lanes.Count(l => l.Port == port && l.Direction == LaneDirection.Transmit);
+        int lanes = 0;
+        PortShape shape = part.Shape.Ports[port];
+        for (int i = 0; i < shape.PositionCount; i++)
+        {
+            if (part.Shape.LaneAt(shape.FirstPosition + i) is { Direction: LaneDirection.Transmit })
+                lanes++;
+        }
+
         if (int.TryParse(address.Position, NumberStyles.None, CultureInfo.InvariantCulture, out int lane) && lane >= 1 && lane <= lanes && lanes > 1)
             return new LinkEnd(new PortRef(address.Part, port), lane);
         reader.Problems.Add(place, $"{part.Name}/{part.Shape.Ports[port].Name} has no lane '{PartNames.Shorten(address.Position)}' that a link could take", lanes > 1 ? $"a lane from 1 to {lanes}" : "the port without a lane");

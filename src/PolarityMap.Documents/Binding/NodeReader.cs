@@ -6,7 +6,20 @@ namespace PolarityMap.Documents.Binding;
 /// <summary>Asks nodes for what a section needs and reports what it finds instead.</summary>
 internal sealed class NodeReader(ProblemList problems)
 {
+    /// <summary>
+    /// The most words compared in search of the nearest one: the work grows with the number of unknown words times that of
+    /// the known ones.
+    /// </summary>
+    private const int MostComparisons = 300_000;
+
+    private int _comparisons;
+
     public ProblemList Problems { get; } = problems;
+
+    public Allowance Allowance { get; } = new(problems);
+
+    /// <summary>True while a further problem is likely to be shown, so that it pays to explain it at length.</summary>
+    public bool ExplainsAtLength => Problems.Count < ProblemList.DefaultCap;
 
     /// <summary>The node as a mapping, or null after a report.</summary>
     public YamlMapping? Mapping(YamlNode node, string what, string expected)
@@ -41,7 +54,7 @@ internal sealed class NodeReader(ProblemList problems)
         foreach (YamlEntry entry in mapping.Entries)
         {
             if (!known.Contains(entry.Key.Value))
-                Unknown(entry.Key.Place, $"{where} has no key '{entry.Key.Value}'", entry.Key.Value, known);
+                Unknown(entry.Key.Place, $"{where} has no key '{PartNames.Shorten(entry.Key.Value)}'", entry.Key.Value, known);
         }
     }
 
@@ -55,6 +68,20 @@ internal sealed class NodeReader(ProblemList problems)
             <= mostListed => (known.Count == 1 ? "" : "one of ") + string.Join(", ", known),
             _ => $"one of {string.Join(", ", known.Take(mostListed))} and {known.Count - mostListed} more",
         };
-        Problems.Add(place, message, expected, NearestWord.Find(word, known));
+        Problems.Add(place, message, expected, Nearest(word, known));
+    }
+
+    /// <summary>The word that was probably meant, or null when none is near or the search has become too long.</summary>
+    public string? Nearest(string word, IEnumerable<string> known) => NearestWord.Find(word, Limited(known));
+
+    private IEnumerable<string> Limited(IEnumerable<string> known)
+    {
+        foreach (string word in known)
+        {
+            if (_comparisons == MostComparisons)
+                yield break;
+            _comparisons++;
+            yield return word;
+        }
     }
 }

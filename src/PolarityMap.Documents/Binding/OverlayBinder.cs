@@ -11,6 +11,12 @@ namespace PolarityMap.Documents.Binding;
 internal sealed class OverlayBinder(
     NodeReader reader, PlantBuilder plant, PartNames parts, PartTypes types, AttributeReader attributes, AddressReader addresses, Dictionary<int, PartType> described)
 {
+    /// <summary>The most differences: a site that differs at more places is another plant.</summary>
+    private const int MostDifferences = 10_000;
+
+    private readonly MatingIndex _matings = new(plant);
+    private int _differences;
+
     private ProblemList Problems => reader.Problems;
 
     public void Bind(YamlMapping section)
@@ -23,9 +29,17 @@ internal sealed class OverlayBinder(
         }
 
         foreach ((SourcePlace place, PortRef a, PortRef b) in Pairs(section, DocumentKeys.Exchanged, " and "))
-            Exchange(a, b, place);
+        {
+            if (Counts(place))
+                Exchange(a, b, place);
+        }
+
         foreach ((SourcePlace place, PortRef a, PortRef b) in Pairs(section, DocumentKeys.Moved, " to "))
-            Move(a, b, place);
+        {
+            if (Counts(place))
+                Move(a, b, place);
+        }
+
         if (section.Find(DocumentKeys.Unplugged) is { } pulled)
         {
             foreach (YamlNode item in reader.Items(pulled, DocumentKeys.Unplugged, "a list of ports"))
@@ -33,20 +47,47 @@ internal sealed class OverlayBinder(
                 if (reader.Text(item, "a port", "a port such as K-1/3") is { } scalar && Ports(scalar.Value, scalar.PlaceAt) is { } ports)
                 {
                     foreach (PortRef port in ports)
-                        Unplug(port, scalar.Place);
+                    {
+                        if (Counts(scalar.Place))
+                            Unplug(port, scalar.Place);
+                    }
                 }
             }
         }
+
+        _matings.RemovePulled();
+    }
+
+    /// <summary>Counts a difference; false, after one report, when there are too many.</summary>
+    private bool Counts(SourcePlace place)
+    {
+        if (++_differences == MostDifferences + 1)
+            Problems.Add(place, $"there are more than {MostDifferences} differences up to here; describe the site as a plant of its own");
+        return _differences <= MostDifferences;
     }
 
     private void ChangePart(YamlEntry entry)
     {
         string name = entry.Key.Value;
         IReadOnlyList<string>? names = [name];
-        if (!parts.TryFind(name, out _) && !NamePattern.TryExpand(name, (i, m, e) => Problems.Add(entry.Key.PlaceAt(i), m, e), out names))
-            return;
+        if (!parts.TryFind(name, out _))
+        {
+            // Only cords that have their names from their ends hold strokes, and those have no ranges.
+            if (name.Contains('/'))
+            {
+                parts.ReportUnknown(reader, entry.Key.Place, name, []);
+                return;
+            }
+
+            if (!NamePattern.TryExpand(name, (i, m, e) => Problems.Add(entry.Key.PlaceAt(i), m, e), out names)
+                || !reader.Allowance.Names(names.Count, entry.Key.Place))
+                return;
+        }
+
         foreach (string one in names)
         {
+            if (!Counts(entry.Key.Place))
+                return;
             if (!parts.TryFind(one, out int index))
             {
                 parts.ReportUnknown(reader, entry.Key.Place, one, []);
@@ -81,26 +122,27 @@ internal sealed class OverlayBinder(
 
             plant.ReplacePart(index, BoundPart.Make(one, after, shape, entry.Key.Place, plant.Networks, old.IsInline));
             described[index] = after;
-            UpdateKeys(index, mapping);
+            UpdateKeys(index, old.Shape);
         }
     }
 
     /// <summary>A part whose adapter is of the other keying changes the matings that its ports hold.</summary>
-    private void UpdateKeys(int part, YamlMapping mapping)
+    private void UpdateKeys(int part, Shape before)
     {
-        if (mapping.Find("keys") is null)
-            return;
-        for (int i = 0; i < plant.Matings.Count; i++)
+        for (int port = 0; port < before.Ports.Count; port++)
         {
-            Mating mating = plant.Matings[i];
-            PortRef? holder = mating.Through is { } t && t.Part == part ? t : mating.A.Part == part ? mating.A : mating.B.Part == part ? mating.B : null;
-            if (holder is { } port && Port(port).Keys is { } keys && Port(mating.A).Face.Family == ConnectorFamily.Array)
-                plant.ReplaceMating(i, mating with { Keys = keys });
+            if (Port(new PortRef(part, port)).Keys is not { } keys || before.Ports[port].Keys == keys
+                || _matings.Held(new PortRef(part, port)) is not (>= 0 and int at))
+                continue;
+            Mating mating = plant.Matings[at];
+            if (!Port(mating.A).KeysFixed && !Port(mating.B).KeysFixed)
+                plant.ReplaceMating(at, mating with { Keys = keys });
         }
     }
 
     private static bool SamePorts(Shape a, Shape b) =>
-        a.Ports.Count == b.Ports.Count && a.Ports.Zip(b.Ports).All(p => p.First.Name == p.Second.Name && p.First.Face == p.Second.Face && p.First.Side == p.Second.Side);
+        a.Ports.Count == b.Ports.Count && a.IsCable == b.IsCable && a.IsInterface == b.IsInterface
+        && a.Ports.Zip(b.Ports).All(p => p.First.Name == p.Second.Name && p.First.Face == p.Second.Face && p.First.Side == p.Second.Side && p.First.IsAdapter == p.Second.IsAdapter);
 
     private PortShape Port(PortRef port) => plant.Parts[port.Part].Shape.Ports[port.Port];
 
@@ -141,13 +183,13 @@ internal sealed class OverlayBinder(
     {
         if (Whole(text) is { } inline)
             return [inline];
-        if (addresses.Read(text, placeAt, []) is not { } list)
+        if (addresses.Read(text, placeAt) is not { } list)
             return null;
         var ports = new List<PortRef>();
         foreach (Address address in list)
         {
             Part part = plant.Parts[address.Part];
-            int port = address.Port is null ? -1 : part.Shape.FindPort(address.Port);
+            int port = address.Port is null ? -1 : PortIndex.Find(part.Shape, address.Port);
             if (port < 0 || part.Shape.Ports[port].IsAdapter || address.Position is not null)
             {
                 reader.Unknown(placeAt(0), $"'{PartNames.Shorten(text)}' names no plug or port that is mated", address.Port ?? "", [.. part.Shape.Ports.Where(p => !p.IsAdapter).Select(p => $"{part.Name}/{p.Name}")]);
@@ -169,28 +211,23 @@ internal sealed class OverlayBinder(
             : null;
     }
 
-    private int MatingAt(PortRef port)
-    {
-        for (int i = 0; i < plant.Matings.Count; i++)
-        {
-            if (plant.Matings[i].A == port || plant.Matings[i].B == port)
-                return i;
-        }
-
-        return -1;
-    }
-
     private void Exchange(PortRef a, PortRef b, SourcePlace place)
     {
-        int atA = MatingAt(a);
-        int atB = MatingAt(b);
+        if (a == b)
+        {
+            Problems.Add(place, $"{Name(a)} cannot be exchanged with itself", "two ports");
+            return;
+        }
+
+        int atA = _matings.At(a);
+        int atB = _matings.At(b);
         if (atA < 0 || atB < 0)
         {
             Problems.Add(place, $"nothing is mated at {Name(atA < 0 ? a : b)}, so there is nothing to exchange", "two ports that are mated in the design");
             return;
         }
 
-        if (!SameFace(a, b, place))
+        if (!SameFace(a, b, place) || !HoldsOne(a, place) || !HoldsOne(b, place))
             return;
         if (atA == atB)
         {
@@ -200,26 +237,43 @@ internal sealed class OverlayBinder(
 
         plant.ReplaceMating(atA, Moved(plant.Matings[atA], a, b, place));
         plant.ReplaceMating(atB, Moved(plant.Matings[atB], b, a, place));
+        _matings.Set(a, atB);
+        _matings.Set(b, atA);
     }
 
     private void Move(PortRef from, PortRef to, SourcePlace place)
     {
-        int at = MatingAt(from);
+        int at = _matings.At(from);
         if (at < 0)
+        {
             Problems.Add(place, $"nothing is mated at {Name(from)}, so there is nothing to move", "a port that is mated in the design");
-        else if (MatingAt(to) is >= 0 and int taken)
+        }
+        else if (_matings.At(to) is >= 0 and int taken)
+        {
             Problems.Add(place, $"{Name(to)} is mated already, at line {plant.Matings[taken].Place.Line}", "a free port, or an entry under exchanged");
-        else if (SameFace(from, to, place))
+        }
+        else if (SameFace(from, to, place) && HoldsOne(from, place))
+        {
             plant.ReplaceMating(at, Moved(plant.Matings[at], from, to, place));
+            _matings.Set(from, -1);
+            _matings.Set(to, at);
+        }
     }
 
     private void Unplug(PortRef port, SourcePlace place)
     {
-        int at = MatingAt(port);
-        if (at < 0)
+        if (_matings.At(port) is not (>= 0 and int at))
             Problems.Add(place, $"nothing is mated at {Name(port)}, so there is nothing to pull", "a port that is mated in the design");
-        else
-            plant.RemoveMating(at);
+        else if (HoldsOne(port, place))
+            _matings.Pull(at);
+    }
+
+    private bool HoldsOne(PortRef port, SourcePlace place)
+    {
+        if (!_matings.HoldsSeveral(port))
+            return true;
+        Problems.Add(place, $"{Name(port)} holds two simplex plugs", "the end of one of the cords, such as CORD/near");
+        return false;
     }
 
     private bool SameFace(PortRef a, PortRef b, SourcePlace place)

@@ -1,5 +1,3 @@
-using PolarityMap.Documents.Text;
-
 namespace PolarityMap.Documents.Binding;
 
 /// <summary>The named parts of a plant, found by name.</summary>
@@ -13,14 +11,23 @@ internal sealed class PartNames
     public bool TryAdd(string name, int part) => _index.TryAdd(name, part);
 
     /// <summary>Reports a name that is no part, once for each name.</summary>
-    public void ReportUnknown(NodeReader reader, SourcePlace place, string name, IEnumerable<string> alsoPossible)
+    public void ReportUnknown(NodeReader reader, SourcePlace place, string name, IEnumerable<string> alsoPossible, string expected = "the name of a part")
     {
         if (!_reported.Add(name))
             return;
-        string? near = NearestWord.Find(name, _index.Keys.Concat(alsoPossible));
-        reader.Problems.Add(place, $"there is no part '{Shorten(name)}'", _index.Count == 0 ? "a part from the section parts" : "the name of a part", near);
+        string? near = reader.Nearest(name, _index.Keys.Concat(alsoPossible));
+        reader.Problems.Add(place, $"there is no part '{Shorten(name)}'", expected, near);
     }
 
-    /// <summary>A text cut for a message, so that a hostile one cannot flood it.</summary>
-    public static string Shorten(string text) => text.Length <= 80 ? text : text[..77] + "...";
+    /// <summary>The first line of a text, cut for a message, so that a hostile one cannot flood it.</summary>
+    public static string Shorten(string text)
+    {
+        const int most = 80;
+        int line = text.IndexOf('\n');
+        int length = line < 0 ? text.Length : line;
+        if (length <= most)
+            return line < 0 ? text : text[..length] + "...";
+        int cut = most - 3;
+        return text[..(char.IsHighSurrogate(text[cut - 1]) ? cut - 1 : cut)] + "...";
+    }
 }

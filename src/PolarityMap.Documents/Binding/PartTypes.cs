@@ -42,7 +42,7 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
         YamlNode? kindNode = node is YamlMapping m ? m.Find(DocumentKeys.Kind) : node;
         if (kindNode is null)
         {
-            reader.Problems.Add(node.Place, $"{name} does not say what kind it is", "kind: followed by a kind or a type");
+            reader.Problems.Add(node.Place, $"{PartNames.Shorten(name)} does not say what kind it is", "kind: followed by a kind or a type");
             return null;
         }
 
@@ -50,7 +50,11 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
             return null;
         if (Find(word.Value) is not { } type)
         {
-            reader.Unknown(word.Place, $"there is no kind or type '{word.Value}'", word.Value, Names);
+            string message = $"there is no kind or type '{PartNames.Shorten(word.Value)}'";
+            if (reader.ExplainsAtLength)
+                reader.Unknown(word.Place, message, word.Value, Names);
+            else
+                reader.Problems.Add(word.Place, message, "a kind or a type");
             return null;
         }
 
@@ -80,6 +84,6 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
         Shape? shape = type.Kind.Build(type.Values, faults);
         foreach (AttributeFault fault in faults)
             reader.Problems.Add(type.Places.GetValueOrDefault(fault.Attribute, place), fault.Message);
-        return faults.Count == 0 ? shape : null;
+        return faults.Count == 0 && shape is not null && reader.Allowance.Ports(shape, place) ? shape : null;
     }
 }

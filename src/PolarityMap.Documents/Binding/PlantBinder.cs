@@ -7,9 +7,8 @@ namespace PolarityMap.Documents.Binding;
 /// <summary>Binds a document's sections in their order: title, networks, types, parts, runs, links, as-built differences.</summary>
 internal sealed class PlantBinder
 {
-    /// <summary>The most parts and positions a plant may have: far beyond a campus, small enough for a desk machine.</summary>
-    private const int MostParts = 1_000_000;
-    private const int MostPositions = 16_000_000;
+    /// <summary>The most networks: each is a separate installation with cables of its own.</summary>
+    internal const int MostNetworks = 100;
 
     private readonly ProblemList _problems;
     private readonly NodeReader _reader;
@@ -20,7 +19,6 @@ internal sealed class PlantBinder
     private readonly PartTypes _types;
     private readonly AddressReader _addresses;
     private readonly Joints _joints;
-    private long _positions;
 
     public PlantBinder(ProblemList problems)
     {
@@ -97,6 +95,12 @@ internal sealed class PlantBinder
         foreach (YamlEntry entry in list.Entries)
         {
             string name = entry.Key.Value;
+            if (_plant.Networks.Count == MostNetworks)
+            {
+                _problems.Add(entry.Key.Place, $"a plant has at most {MostNetworks} networks");
+                return;
+            }
+
             if (!Names.IsValid(name, out string why))
             {
                 _problems.Add(entry.Key.Place, $"this is no name for a network: {why}", Names.Rule);
@@ -144,22 +148,22 @@ internal sealed class PlantBinder
         if (_reader.Mapping(node, "parts", "part names with their kind and attributes") is not { } list)
             return false;
         foreach (YamlEntry entry in list.Entries)
-            BindPart(entry);
+        {
+            if (!_reader.Allowance.IsSpent)
+                BindPart(entry);
+        }
+
         return _problems.Count == before;
     }
 
     private void BindPart(YamlEntry entry)
     {
         if (!NamePattern.TryExpand(entry.Key.Value, (i, message, expected) => _problems.Add(entry.Key.PlaceAt(i), message, expected), out IReadOnlyList<string> names)
+            || !_reader.Allowance.Names(names.Count, entry.Key.Place)
             || _types.Read(entry.Key.Value, entry.Value) is not { } type
-            || _types.Build(type, entry.Value.Place) is not { } shape)
+            || _types.Build(type, entry.Value.Place) is not { } shape
+            || !_reader.Allowance.Parts(names.Count, shape, entry.Key.Place))
             return;
-        _positions += (long)shape.PositionCount * names.Count;
-        if (_positions > MostPositions || _plant.Parts.Count + names.Count > MostParts)
-        {
-            _problems.Add(entry.Key.Place, $"the plant grows beyond {MostParts} parts or {MostPositions} positions here");
-            return;
-        }
 
         foreach (string name in names)
         {
@@ -183,11 +187,8 @@ internal sealed class PlantBinder
         var runs = new RunBinder(_reader, _plant, stops, _joints, new InlineParts(_plant, _names, _described));
         foreach (YamlNode run in _reader.Items(node, "runs", "runs such as '- SW-1/3, A-to-B cord 2 m, K-1/3'"))
         {
-            runs.Bind(run);
-            if (_plant.Parts.Count <= MostParts)
-                continue;
-            _problems.Add(run.Place, $"the plant grows beyond {MostParts} parts here");
-            return;
+            if (!_reader.Allowance.IsSpent)
+                runs.Bind(run);
         }
     }
 

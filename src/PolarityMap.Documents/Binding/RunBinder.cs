@@ -16,10 +16,22 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
     public void Bind(YamlNode run)
     {
         List<Stop> all = stops.Read(run, out bool sound);
-        if (!sound || all.Count == 0)
+        if (!sound || !CheckKeyingWords(all))
             return;
-        if (!CheckKeyingWords(all) || ChainCount(all) is not { } chains)
+        if (all.Count < 2)
+        {
+            reader.Problems.Add(run.Place, all.Count == 0 ? "this run is empty" : "this run has one stop, so it joins nothing", "two stops or more, such as 'SW-1/3, A-to-B cord 2 m, K-1/3'");
             return;
+        }
+
+        if (ChainCount(all) is not { } chains)
+            return;
+        foreach (InlineStop cord in all.OfType<InlineStop>())
+        {
+            if (!reader.Allowance.Parts(chains, cord.Shape, cord.Place))
+                return;
+        }
+
         for (int chain = 0; chain < chains; chain++)
         {
             if (!BindChain(all, chain))
@@ -145,7 +157,7 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         Part part = plant.Parts[address.Part];
         int port = address.Port is null
             ? part.Shape.Ports.Count == 1 ? 0 : -1
-            : part.Shape.FindPort(address.Port);
+            : PortIndex.Find(part.Shape, address.Port);
         if (port < 0)
         {
             if (address.Port is null)
@@ -165,7 +177,7 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         int position = 0;
         if (address.Position is not null && (shape.IsAdapter || !shape.Face.TryParsePosition(address.Position, out position)))
         {
-            reader.Problems.Add(stop.Place, $"{part.Name}/{shape.Name} has no position '{PartNames.Shorten(address.Position)}'", shape.Face.Family == ConnectorFamily.Duplex ? "A or B" : $"1 to {shape.Face.Count}");
+            reader.Problems.Add(stop.Place, $"{part.Name}/{shape.Name} has no position '{PartNames.Shorten(address.Position)}'", shape.IsAdapter ? "the port without a position, since a whole plug goes into an adapter" : shape.Face.Family == ConnectorFamily.Duplex ? "A or B" : $"1 to {shape.Face.Count}");
             return null;
         }
 

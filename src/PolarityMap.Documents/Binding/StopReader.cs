@@ -19,12 +19,14 @@ internal sealed class StopReader(NodeReader reader, PartNames parts, PartTypes t
         {
             case YamlScalar { IsNull: false } text when text.Value.Length > 0:
                 foreach ((int start, int length) in Pieces(text.Value))
-                    sound &= AddStop(text.Value.Substring(start, length), i => text.PlaceAt(start + i), stops);
+                    sound &= !reader.Allowance.IsSpent && AddStop(text.Value.Substring(start, length), i => text.PlaceAt(start + i), stops);
                 break;
             case YamlSequence list:
                 foreach (YamlNode item in list.Items)
                 {
-                    if (reader.Text(item, "a stop", "a port such as SW-1/3, a cord such as 'A-to-B cord 2 m', opposed or aligned") is { } stop)
+                    if (reader.Allowance.IsSpent)
+                        sound = false;
+                    else if (reader.Text(item, "a stop", "a port such as SW-1/3, a cord such as 'A-to-B cord 2 m', opposed or aligned") is { } stop)
                         sound &= AddStop(stop.Value, stop.PlaceAt, stops);
                     else
                         sound = false;
@@ -86,7 +88,7 @@ internal sealed class StopReader(NodeReader reader, PartNames parts, PartTypes t
             return true;
         }
 
-        if (addresses.Read(text, placeAt, []) is not { } list)
+        if (addresses.Read(text, placeAt) is not { } list)
             return false;
         stops.Add(new AddressStop(place, text, list));
         return true;
@@ -113,10 +115,19 @@ internal sealed class StopReader(NodeReader reader, PartNames parts, PartTypes t
             return null;
         }
 
-        IEnumerable<string> words = types.Names.Where(n => types.Find(n)!.Kind.IsCable);
-        string name = secondLast > 0 && char.IsAsciiDigit(text[secondLast + 1]) ? text[..secondLast] : text;
-        parts.ReportUnknown(reader, place, name, words);
+        int cutName = secondLast > 0 && char.IsAsciiDigit(text[secondLast + 1]) ? secondLast : last > 0 && char.IsAsciiDigit(text[last + 1]) ? last : text.Length;
+        parts.ReportUnknown(reader, place, text[..cutName], CableNames(), "the name of a part, or a cord with its length");
         return null;
+    }
+
+    /// <summary>Made only when asked for: a document may have very many types.</summary>
+    private IEnumerable<string> CableNames()
+    {
+        foreach (string name in types.Names)
+        {
+            if (types.Find(name)!.Kind.IsCable)
+                yield return name;
+        }
     }
 
     private InlineStop? Build(PartType type, string text, SourcePlace place, Length? length)

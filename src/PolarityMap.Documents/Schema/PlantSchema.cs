@@ -14,9 +14,12 @@ namespace PolarityMap.Documents.Schema;
 /// </summary>
 public static class PlantSchema
 {
-    private const string LengthPattern = @"^[0-9]+(\.[0-9]+)? ?(mm|cm|m|km|ft)$";
-    private const string DatePattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
-    private const string RangePattern = @"^[0-9]+(\.\.[0-9]+)?$";
+    private const string LengthPattern = @"^ *([0-9]+\.?[0-9]*|\.[0-9]+) *(mm|cm|m|km|ft) *$";
+    private const string DatePattern = "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$";
+    private const string RangePattern = @"^(\[[0-9., by]+\]|[0-9]+(\.\.[0-9]+)?)$";
+
+    /// <summary>No stroke at the start, no backslash or colon, no step out of the folder.</summary>
+    private const string PathPattern = @"^(?!(.*/)?\.\.(/|$))[^/\\:][^\\:]*$";
 
     public static string Text()
     {
@@ -84,9 +87,9 @@ public static class PlantSchema
         {
             json.WriteString("description", "The plant document that was built, a path inside this document's folder.");
             json.WriteString("type", "string");
-            json.WriteNumber("minLength", 1);
+            json.WriteString("pattern", PathPattern);
         });
-        Named(json, DocumentKeys.Networks, "The physically separate networks, with their colours.", () =>
+        Named(json, DocumentKeys.Networks, "The physically separate networks, with their colours.", PlantBinder.MostNetworks, () =>
         {
             json.WriteStartArray("type");
             json.WriteStringValue("object");
@@ -95,12 +98,12 @@ public static class PlantSchema
             json.WriteBoolean("additionalProperties", false);
             Object(json, "properties", () => Object(json, DocumentKeys.Colour, () =>
             {
-                json.WriteString("type", "string");
                 json.WriteString("description", "The colour that the network's parts carry, in words.");
+                Scalar(json);
             }));
         });
-        Named(json, DocumentKeys.Types, "Types that are used repeatedly: a name, then a kind with attributes.", () => json.WriteString("$ref", "#/$defs/description"));
-        Named(json, DocumentKeys.Parts, "The parts: a name, with ranges such as SW-[1..4], then a kind with attributes.", () => json.WriteString("$ref", "#/$defs/description"));
+        Named(json, DocumentKeys.Types, "Types that are used repeatedly: a name, then a kind with attributes.", null, () => json.WriteString("$ref", "#/$defs/description"));
+        Named(json, DocumentKeys.Parts, "The parts: a name, with ranges such as SW-[1..4], then a kind with attributes.", null, () => json.WriteString("$ref", "#/$defs/description"));
         Object(json, DocumentKeys.Runs, () =>
         {
             json.WriteString("description", "Chains in the order in which a finger would follow; consecutive stops are mated.");
@@ -110,12 +113,12 @@ public static class PlantSchema
                 json.WriteStartArray("anyOf");
                 json.WriteStartObject();
                 json.WriteString("type", "string");
-                json.WriteNumber("minLength", 1);
+                json.WriteString("pattern", @"\S.*,.*\S");
                 json.WriteEndObject();
                 json.WriteStartObject();
                 json.WriteString("type", "array");
-                json.WriteNumber("minItems", 1);
-                Object(json, "items", () => json.WriteString("type", "string"));
+                json.WriteNumber("minItems", 2);
+                Object(json, "items", () => Scalar(json));
                 json.WriteEndObject();
                 json.WriteEndArray();
             });
@@ -128,7 +131,7 @@ public static class PlantSchema
             json.WriteBoolean("additionalProperties", false);
             Object(json, "properties", () =>
             {
-                Named(json, DocumentKeys.Parts, "Parts of another type than designed, with the attributes that differ.", () => json.WriteString("type", "object"));
+                Named(json, DocumentKeys.Parts, "Parts of another type than designed, with the attributes that differ.", null, () => json.WriteString("$ref", "#/$defs/attributes"));
                 Texts(json, DocumentKeys.Exchanged, "Ports whose plugs have changed places, such as 'K-1/3 and K-1/4'.", @"^\S.* and .*\S$");
                 Texts(json, DocumentKeys.Moved, "A plug that sits in another port, such as 'K-1/3 to K-1/4'.", @"^\S.* to .*\S$");
                 Texts(json, DocumentKeys.Unplugged, "Ports whose plug was pulled.", @"\S");
@@ -151,6 +154,7 @@ public static class PlantSchema
             WriteOwnType(json);
             json.WriteEndArray();
         });
+        Object(json, "attributes", () => WriteAnyAttributes(json));
         WriteWiring(json);
     }
 
@@ -179,15 +183,45 @@ public static class PlantSchema
     {
         json.WriteStartObject();
         json.WriteString("title", "a type of this document");
-        json.WriteString("type", "object");
+        json.WriteString("$ref", "#/$defs/attributes");
         Required(json, DocumentKeys.Kind);
         Object(json, "properties", () => Object(json, DocumentKeys.Kind, () =>
         {
             json.WriteString("type", "string");
             Object(json, "not", () => Enum(json, [.. PartKinds.All.SelectMany(NamesOf)]));
         }));
-        Object(json, "propertyNames", () => Enum(json, [DocumentKeys.Kind, .. PartKinds.All.SelectMany(k => k.AllAttributes).Select(a => a.Name).Distinct()]));
         json.WriteEndObject();
+    }
+
+    /// <summary>Attributes of a part whose kind the schema cannot know: any kind's, each as one of the kinds has it.</summary>
+    private static void WriteAnyAttributes(Utf8JsonWriter json)
+    {
+        json.WriteString("description", "Attributes of some kind of part.");
+        json.WriteString("type", "object");
+        json.WriteBoolean("additionalProperties", false);
+        Object(json, "properties", () =>
+        {
+            Object(json, DocumentKeys.Kind, () =>
+            {
+                json.WriteString("type", "string");
+                json.WriteNumber("minLength", 1);
+            });
+            foreach (IGrouping<string, AttributeSpec> alike in PartKinds.All.SelectMany(k => k.AllAttributes).GroupBy(a => a.Name))
+            {
+                Object(json, alike.Key, () =>
+                {
+                    json.WriteStartArray("anyOf");
+                    foreach (AttributeSpec spec in alike.DistinctBy(a => (a.Meaning, a.Default, a.Min, a.Max)))
+                    {
+                        json.WriteStartObject();
+                        WriteAttribute(json, spec);
+                        json.WriteEndObject();
+                    }
+
+                    json.WriteEndArray();
+                });
+            }
+        });
     }
 
     private static void WriteAttribute(Utf8JsonWriter json, AttributeSpec spec)
@@ -233,6 +267,21 @@ public static class PlantSchema
     private static void WriteLegs(Utf8JsonWriter json)
     {
         json.WriteStartArray("anyOf");
+        WriteNumberOrRange(json);
+        json.WriteStartObject();
+        json.WriteString("type", "array");
+        Object(json, "items", () =>
+        {
+            json.WriteStartArray("anyOf");
+            WriteNumberOrRange(json);
+            json.WriteEndArray();
+        });
+        json.WriteEndObject();
+        json.WriteEndArray();
+    }
+
+    private static void WriteNumberOrRange(Utf8JsonWriter json)
+    {
         json.WriteStartObject();
         json.WriteString("type", "integer");
         json.WriteNumber("minimum", 1);
@@ -241,17 +290,6 @@ public static class PlantSchema
         json.WriteString("type", "string");
         json.WriteString("pattern", RangePattern);
         json.WriteEndObject();
-        json.WriteStartObject();
-        json.WriteString("type", "array");
-        Object(json, "items", () =>
-        {
-            json.WriteStartArray("type");
-            json.WriteStringValue("integer");
-            json.WriteStringValue("string");
-            json.WriteEndArray();
-        });
-        json.WriteEndObject();
-        json.WriteEndArray();
     }
 
     private static void WriteWiring(Utf8JsonWriter json) => Object(json, "wiring", () =>
@@ -286,12 +324,15 @@ public static class PlantSchema
         foreach (string type in (ReadOnlySpan<string>)["string", "number", "boolean"])
             json.WriteStringValue(type);
         json.WriteEndArray();
+        json.WriteNumber("minLength", 1);
     }
 
-    private static void Named(Utf8JsonWriter json, string key, string description, Action value) => Object(json, key, () =>
+    private static void Named(Utf8JsonWriter json, string key, string description, int? most, Action value) => Object(json, key, () =>
     {
         json.WriteString("description", description);
         json.WriteString("type", "object");
+        if (most is { } count)
+            json.WriteNumber("maxProperties", count);
         Object(json, "additionalProperties", value);
     });
 

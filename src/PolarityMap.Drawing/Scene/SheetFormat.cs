@@ -13,6 +13,9 @@ public sealed record SheetFormat
     /// <summary>The longest side of a sheet: 100 m, a bound against slips only.</summary>
     public const double MaxMm = 100_000;
 
+    /// <summary>ISO 216 A5, for the smallest figures; its width just takes the title block.</summary>
+    public static SheetFormat A5Landscape => new("A5", 210, 148);
+
     public static SheetFormat A4Portrait => new("A4", 210, 297);
 
     public static SheetFormat A4Landscape => new("A4", 297, 210);

@@ -85,6 +85,9 @@ public sealed class DarkTransmit : Rule
         if (traced.Graph.Outside[landing.End] >= 0)
             return $"{address}, a place without a fibre";
         OpenPlug? plug = context.Plant.OpenPlugs.FirstOrDefault(o => o.Plug == landing.EndPort);
-        return plug is null ? $"the open end {address}" : $"the open adapter {context.Plant.Address(plug.Adapter)}";
+        if (plug is not null)
+            return $"the open adapter {context.Plant.Address(plug.Adapter)}";
+        Part part = context.Plant.Parts[landing.EndPort.Part];
+        return part.IsInline ? $"the open {context.Plant.Port(landing.EndPort).Name} end of the cord {part.Name}" : $"the open end {address}";
     }
 }

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Checks.Rules;
@@ -9,7 +10,8 @@ public sealed class LinkNobodyWires : Rule
     public override string Title => "link that nobody wires";
 
     public override string Why =>
-        "A link is meant, and nothing is plugged into the port at one or both of its ends. The plant as written cannot carry it.";
+        "A link is meant, and nothing is plugged into the port at one or both of its ends, or into one position of it. The plant as " +
+        "written cannot carry the link.";
 
     public override string Clears => "Write the run that joins the two ports, or take the link out.";
 
@@ -43,13 +45,14 @@ public sealed class LinkNobodyWires : Rule
     {
         foreach (LinkOutcome outcome in context.Outcomes.All)
         {
-            LinkEnd[] bare =
-            [
-                .. new[] { outcome.Link.From, outcome.Link.To }.Where(e => context.Land(e).All(l => !l.IsWired)),
-            ];
-            if (bare.Length == 0)
+            if (outcome.IsProven || outcome.Miss != Miss.None)
                 continue;
-            string ports = string.Join(" and ", bare.Select(e => context.Plant.Address(e)));
+            Landing[] lanes = [.. context.Land(outcome.Link.From), .. context.Land(outcome.Link.To)];
+
+            // A dark transmit, or a strand that comes back, has a rule of its own that says more.
+            if (!lanes.Any(l => !l.IsWired) || lanes.Any(l => l.IsWired && IsToldElsewhere(context, l)))
+                continue;
+            string ports = string.Join(" and ", new[] { outcome.Link.From, outcome.Link.To }.Select(e => Bare(context, e)).Where(t => t.Length > 0));
             findings.Add(new Finding(
                 this,
                 outcome.Link.Place,
@@ -60,5 +63,17 @@ public sealed class LinkNobodyWires : Rule
                 Links = [outcome.Index],
             });
         }
+    }
+
+    private static bool IsToldElsewhere(CheckContext context, Landing landing) =>
+        (landing.EndLane is null && landing.Lane.Direction == LaneDirection.Transmit)
+        || landing.EndPort == context.Traced.Graph.PlaceOf(landing.Start).Port;
+
+    /// <summary>The port of a link's end where nothing is plugged into it, its bare positions where only some are; else nothing.</summary>
+    private static string Bare(CheckContext context, LinkEnd end)
+    {
+        IReadOnlyList<Landing> lanes = context.Land(end);
+        Landing[] bare = [.. lanes.Where(l => !l.IsWired)];
+        return bare.Length == lanes.Count ? context.Plant.Address(end) : string.Join(" and ", bare.Select(l => context.Traced.Address(l.Start)));
     }
 }

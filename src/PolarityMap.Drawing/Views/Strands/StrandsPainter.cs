@@ -185,7 +185,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         if (first.In is { } open)
         {
             start = new Point(X(column.X - Measures.Stub), Y(open));
-            _marks.Add(Marks.DeadEnd(start.X, start.Y));
+            _marks.Add(EndMark(way.Strand, start.X, start.Y));
             segments.Add(RouteSegment.Line(new Point(X(column.X), Y(open))));
         }
         else
@@ -255,6 +255,9 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         return new Point(X(x), Y(to));
     }
 
+    /// <summary>A bar at an open end; at a loop, which has none, the arrowhead that says it goes on, here back to its start.</summary>
+    private SceneElement EndMark(int strand, double x, double y) => _traced.Strands.IsLoop(strand) ? GoesOn(x, y) : Marks.DeadEnd(x, y);
+
     private static Polygon GoesOn(double tipX, double y) =>
         new([(tipX, y), (tipX - Marks.ArrowLength, y - 1.3), (tipX - Marks.ArrowLength, y + 1.3)], Palette.Ink, LineWidths.Inner, Palette.Paper);
 
@@ -319,7 +322,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             y = Y(from);
             x = column.Right + Measures.Stub;
             segments.Add(RouteSegment.Line(new Point(X(x), y)));
-            _marks.Add(Marks.DeadEnd(X(x), y));
+            _marks.Add(EndMark(way.Strand, X(x), y));
         }
 
         if (!_findingOf.TryGetValue(way.Strand, out Finding? finding))

@@ -33,7 +33,7 @@ public sealed class StrandsView : IDrawingView
         double foot = Legend.FootHeight(frame, findings);
         double room = free.Height - foot - placement.Height;
         double x = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
-        double y = free.Y + Math.Clamp(room / 2, 1, 8);
+        double y = free.Y + Math.Max(1, room * 0.4);
         var painter = new StrandsPainter(input with { Findings = findings }, layout, placement, text, x, y);
         FibreColour[] colours = [.. strands.Select(s => StrandColours.Of(traced, s) with { Tracers = 0 }).Distinct()];
         return new DrawingSheet
@@ -85,7 +85,7 @@ public sealed class StrandsView : IDrawingView
     private static (SheetFormat Format, Placement Placement) Fit(TracedPlant traced, Layout layout, SheetText text, IReadOnlyList<Finding> findings, double marks)
     {
         foreach ((SheetFormat format, bool folded) in (ReadOnlySpan<(SheetFormat, bool)>)
-            [(SheetFormat.A4Landscape, false), (SheetFormat.A4Landscape, true), (SheetFormat.A4Portrait, true), (SheetFormat.A3Landscape, false), (SheetFormat.A3Landscape, true)])
+            [(SheetFormat.A5Landscape, false), (SheetFormat.A4Landscape, false), (SheetFormat.A4Landscape, true), (SheetFormat.A4Portrait, true), (SheetFormat.A3Landscape, false), (SheetFormat.A3Landscape, true)])
         {
             SheetFrame frame = SheetFrame.For(format, new TitleBlock());
             Area free = frame.Free;
