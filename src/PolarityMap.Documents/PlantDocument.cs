@@ -51,7 +51,7 @@ public static class PlantDocument
         if (node is YamlMapping mapping)
             return mapping;
         if (node is not null)
-            problems.Add(node.Place, "a plant document is a mapping", "keys such as 'plant:', 'parts:', 'runs:' at the start of a line");
+            problems.Add(node.Place, "a plant document is no list or text", "keys such as 'plant:', 'parts:', 'runs:' at the start of a line");
         return null;
     }
 
@@ -66,7 +66,7 @@ public static class PlantDocument
 
         if (relative.Contains('\\') || relative.StartsWith('/') || relative.Contains(':') || relative.Split('/').Contains(".."))
         {
-            problems.Add(design.Place, $"'{relative}' leaves the folder of this document", "a path inside the folder, with forward slashes");
+            problems.Add(design.Place, $"'{PartNames.Shorten(relative)}' leaves the folder of this document", "a path inside the folder, with forward slashes");
             return null;
         }
 

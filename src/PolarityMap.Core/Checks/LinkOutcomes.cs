@@ -59,7 +59,7 @@ public sealed class LinkOutcome
     /// </summary>
     public bool IsCrossedPair { get; internal set; }
 
-    /// <summary>True when every lane reaches the other end of the link in the opposite direction.</summary>
+    /// <summary>True when every lane of either end reaches the other end in the opposite direction.</summary>
     public bool IsProven { get; internal set; }
 
     /// <summary>The links found to be one fault together with this one, itself included.</summary>
@@ -124,11 +124,12 @@ public sealed class LinkOutcomes
     /// <summary>True for a strand of a crossed pair, which the polarity rules leave to the crossed-pair rule.</summary>
     public bool IsInCrossedPair(int strand) => _crossedStrands.Contains(strand);
 
-    /// <summary>The links that have this port at either end, as indices.</summary>
-    public IReadOnlyList<int> LinksAt(PortRef port) => _linksAt.TryGetValue(port, out List<int>? links) ? links : [];
+    /// <summary>The links that have this port at either end and are not proven, as indices.</summary>
+    public IReadOnlyList<int> RefutedAt(PortRef port) =>
+        _linksAt.TryGetValue(port, out List<int>? links) ? [.. links.Where(i => !_all[i].IsProven)] : [];
 
     /// <summary>The first link that has this port at either end, or null.</summary>
-    public Link? LinkAt(PortRef port) => LinksAt(port) is [int first, ..] ? _all[first].Link : null;
+    public Link? LinkAt(PortRef port) => _linksAt.TryGetValue(port, out List<int>? links) ? _all[links[0]].Link : null;
 
     /// <summary>The links that are not proven and start on one of these strands, as indices in order.</summary>
     public IReadOnlyList<int> RefutedOn(IEnumerable<int> strands)
@@ -179,9 +180,12 @@ public sealed class LinkOutcomes
             bool lands = landing.EndLane is not null && landing.EndPort != link.From.Port;
             if (lands && !reached.Contains(EndOf(landing)))
                 reached.Add(EndOf(landing));
-            proven &= lands && !landing.MeetsSame && EndOf(landing) == link.To;
+            proven &= Proves(landing, link.From, link.To);
         }
 
+        // The other end may have lanes that none of these reaches.
+        foreach (Landing landing in _context.Land(link.To))
+            proven &= Proves(landing, link.To, link.From);
         outcome.IsProven = proven;
         if (reached.Count == 0 || (reached.Count == 1 && reached[0] == link.To))
             return;
@@ -192,6 +196,9 @@ public sealed class LinkOutcomes
         if (!foreign && reached.Count == 1 && _farEnds.TryGetValue(reached[0], out int other))
             outcome.ReachesFarOf = other;
     }
+
+    private bool Proves(Landing landing, LinkEnd from, LinkEnd to) =>
+        landing.EndLane is not null && landing.EndPort != from.Port && !landing.MeetsSame && EndOf(landing) == to;
 
     /// <summary>
     /// Where the first end's strands tell nothing wrong, those of the other end may: a pair of which only one strand is right.

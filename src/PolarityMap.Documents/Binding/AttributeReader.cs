@@ -76,6 +76,8 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
             case AttributeSort.Network:
                 if (networks.Any(n => n.Name == text))
                     values.Set(spec.Name, text);
+                else if (networks.Count == 0)
+                    Problems.Add(scalar.Place, $"there is no network '{PartNames.Shorten(text)}'", "a section 'networks:' that names it");
                 else
                     reader.Unknown(scalar.Place, $"there is no network '{PartNames.Shorten(text)}'", text, [.. networks.Select(n => n.Name)]);
                 break;

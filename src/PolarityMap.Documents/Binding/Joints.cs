@@ -14,8 +14,8 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
 
     private sealed record WaitingPlug(PortRef Plug, KeyingStop? Keys, SourcePlace Place);
 
-    /// <summary>Mates two ports; a position other than 0 takes one position of a wider port for a simplex plug.</summary>
-    public bool Mate(PortRef a, int positionA, PortRef b, int positionB, KeyingStop? word, SourcePlace place)
+    /// <summary>Mates two ports at the stop of the second; a position other than 0 takes one position of a wider port for a simplex plug.</summary>
+    public bool Mate(PortRef a, int positionA, SourcePlace placeA, PortRef b, int positionB, KeyingStop? word, SourcePlace place)
     {
         PortShape portA = Port(a);
         PortShape portB = Port(b);
@@ -31,7 +31,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!Take(a, positionA, place) || !Take(b, positionB, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
+        if (!Take(a, positionA, placeA) || !Take(b, positionB, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
             return false;
         plant.AddMating(new Mating(a, b, keys, place)
         {
@@ -42,7 +42,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
     }
 
     /// <summary>Puts a plug into an adapter. The second plug makes the mating.</summary>
-    public bool Plug(PortRef plug, int position, PortRef adapter, KeyingStop? word, SourcePlace place)
+    public bool Plug(PortRef plug, int position, SourcePlace plugPlace, PortRef adapter, KeyingStop? word, SourcePlace place)
     {
         PortShape plugPort = Port(plug);
         if (plugPort.Keys is not null || !plant.Parts[plug.Part].Shape.IsCable || position > 0)
@@ -63,7 +63,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!Take(plug, 0, place))
+        if (!Take(plug, 0, plugPlace))
             return false;
         if (!_adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs))
         {
@@ -108,7 +108,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
     private string Name(PortRef port) => $"{plant.Parts[port.Part].Name}/{Port(port).Name}";
 
     private string Describe(PortRef port, int position) => position == 0
-        ? $"{Name(port)}, {Article(Port(port).Face)}"
+        ? $"{Name(port)} ({Article(Port(port).Face)})"
         : $"position {Port(port).Face.PositionName(position)} of {Name(port)}";
 
     private static string Article(Face face) => $"a {face} port";

@@ -26,7 +26,7 @@ internal sealed class NodeReader(ProblemList problems)
     {
         if (node is YamlMapping mapping)
             return mapping;
-        Problems.Add(node.Place, $"{what} is a mapping", expected);
+        Problems.Add(node.Place, $"{what} is no mapping", expected);
         return null;
     }
 
@@ -35,7 +35,7 @@ internal sealed class NodeReader(ProblemList problems)
     {
         if (node is YamlSequence sequence)
             return sequence.Items;
-        Problems.Add(node.Place, $"{what} is a list", expected);
+        Problems.Add(node.Place, $"{what} is no list", expected);
         return [];
     }
 
@@ -44,7 +44,7 @@ internal sealed class NodeReader(ProblemList problems)
     {
         if (node is YamlScalar { IsNull: false } scalar && scalar.Value.Length > 0)
             return scalar;
-        Problems.Add(node.Place, node is YamlScalar ? $"{what} is empty" : $"{what} is a text", expected);
+        Problems.Add(node.Place, node is YamlScalar ? $"{what} is empty" : $"{what} is no text", expected);
         return null;
     }
 

@@ -190,7 +190,13 @@ internal sealed class OverlayBinder(
         {
             Part part = plant.Parts[address.Part];
             int port = address.Port is null ? -1 : PortIndex.Find(part.Shape, address.Port);
-            if (port < 0 || part.Shape.Ports[port].IsAdapter || address.Position is not null)
+            if (part.Shape.Ports[Math.Max(port, 0)].IsAdapter)
+            {
+                Problems.Add(placeAt(0), $"'{PartNames.Shorten(text)}' names an adapter, where two plugs meet", "the end of a cord or trunk, such as TRUNK/far");
+                return null;
+            }
+
+            if (port < 0 || address.Position is not null)
             {
                 reader.Unknown(placeAt(0), $"'{PartNames.Shorten(text)}' names no plug or port that is mated", address.Port ?? "", [.. part.Shape.Ports.Where(p => !p.IsAdapter).Select(p => $"{part.Name}/{p.Name}")]);
                 return null;

@@ -110,10 +110,10 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         }
 
         if (to.IsAdapter)
-            return joints.Plug(new PortRef(from.Part, from.Exit), from.Position, new PortRef(to.Part, to.Entry), keys, to.Place);
+            return joints.Plug(new PortRef(from.Part, from.Exit), from.Position, from.Place, new PortRef(to.Part, to.Entry), keys, to.Place);
         if (from.IsAdapter)
-            return joints.Plug(new PortRef(to.Part, to.Entry), to.Position, new PortRef(from.Part, from.Exit), keys, to.Place);
-        return joints.Mate(new PortRef(from.Part, from.Exit), from.Position, new PortRef(to.Part, to.Entry), to.Position, keys, to.Place);
+            return joints.Plug(new PortRef(to.Part, to.Entry), to.Position, to.Place, new PortRef(from.Part, from.Exit), keys, to.Place);
+        return joints.Mate(new PortRef(from.Part, from.Exit), from.Position, from.Place, new PortRef(to.Part, to.Entry), to.Position, keys, to.Place);
     }
 
     private Station? StationOf(List<Stop> all, int index, int chain)
@@ -191,7 +191,7 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         string name = plant.Parts[part].Name;
         if (address?.Position is { } position)
         {
-            reader.Problems.Add(stop.Place, $"a run takes a whole end of {name}, not position {PartNames.Shorten(position)} of it");
+            reader.Problems.Add(stop.Place, $"a run takes a whole end of {name}, not position {PartNames.Shorten(position)} of it", $"an end such as {name}/{shape.Ports[0].Name}");
             return null;
         }
 

@@ -119,7 +119,7 @@ public sealed class DocumentRuleTests
             .Add("L", "duplex interface").Add("R", "duplex interface", v => v.Set("ports", 2))
             .Cord("C", "L/1", "A-to-A", "R/2").Link("L/1", "R/1")
             .Check();
-        Assert.Equal(["D01", "P01", "W04"], findings.Select(f => f.Rule.Code));
+        Assert.Equal(["D01", "P01"], findings.Select(f => f.Rule.Code));
         Assert.Single(findings.Select(f => f.Place).Distinct());
     }
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using QuikGraph;
 using QuikGraph.Algorithms;

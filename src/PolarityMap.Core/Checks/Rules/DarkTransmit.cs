@@ -71,7 +71,7 @@ public sealed class DarkTransmit : Rule
         {
             Strands = strands,
             Related = context.PlacesAlong(strands),
-            Links = context.Outcomes.LinksAt(from),
+            Links = context.Outcomes.RefutedAt(from),
         });
         dark.Clear();
     }

@@ -10,7 +10,7 @@ public sealed class LinkNobodyWires : Rule
     public override string Title => "link that nobody wires";
 
     public override string Why =>
-        "A link is meant, and nothing is plugged into the port at one or both of its ends, or into one position of it. The plant as " +
+        "A link is meant, and no interface is joined to the port at one or both of its ends, or to one position of it. The plant as " +
         "written cannot carry the link.";
 
     public override string Clears => "Write the run that joins the two ports, or take the link out.";
@@ -47,33 +47,36 @@ public sealed class LinkNobodyWires : Rule
         {
             if (outcome.IsProven || outcome.Miss != Miss.None)
                 continue;
-            Landing[] lanes = [.. context.Land(outcome.Link.From), .. context.Land(outcome.Link.To)];
+            LinkEnd[] ends = [outcome.Link.From, outcome.Link.To];
 
-            // A dark transmit, or a strand that comes back, has a rule of its own that says more.
-            if (!lanes.Any(l => !l.IsWired) || lanes.Any(l => l.IsWired && IsToldElsewhere(context, l)))
+            // What another rule says more about is left to it.
+            if (ends.Any(e => context.Land(e).Any(l => IsToldElsewhere(context, l))))
                 continue;
-            string ports = string.Join(" and ", new[] { outcome.Link.From, outcome.Link.To }.Select(e => Bare(context, e)).Where(t => t.Length > 0));
+            string ports = string.Join(" and ", ends.Select(e => Bare(context, e)).Where(t => t.Length > 0));
             findings.Add(new Finding(
                 this,
                 outcome.Link.Place,
-                $"nothing is plugged into {ports}",
+                $"{(ends.All(e => context.Land(e).All(l => !l.IsWired || l.EndLane is not null)) ? "nothing is plugged into" : "no interface is joined to")} {ports}",
                 DestinationText.Meant(context, outcome.Link),
-                $"{ports} unplugged")
+                $"nothing at {ports}")
             {
                 Links = [outcome.Index],
             });
         }
     }
 
+    /// <summary>A dark transmit, a strand that comes back, two lanes of one direction.</summary>
     private static bool IsToldElsewhere(CheckContext context, Landing landing) =>
-        (landing.EndLane is null && landing.Lane.Direction == LaneDirection.Transmit)
-        || landing.EndPort == context.Traced.Graph.PlaceOf(landing.Start).Port;
+        landing.IsWired
+        && ((landing.EndLane is null && landing.Lane.Direction == LaneDirection.Transmit)
+            || landing.EndPort == context.Traced.Graph.PlaceOf(landing.Start).Port
+            || landing.MeetsSame);
 
-    /// <summary>The port of a link's end where nothing is plugged into it, its bare positions where only some are; else nothing.</summary>
+    /// <summary>The port of a link's end that no interface reaches, or those positions of it; else nothing.</summary>
     private static string Bare(CheckContext context, LinkEnd end)
     {
         IReadOnlyList<Landing> lanes = context.Land(end);
-        Landing[] bare = [.. lanes.Where(l => !l.IsWired)];
+        Landing[] bare = [.. lanes.Where(l => l.EndLane is null || !l.IsWired)];
         return bare.Length == lanes.Count ? context.Plant.Address(end) : string.Join(" and ", bare.Select(l => context.Traced.Address(l.Start)));
     }
 }

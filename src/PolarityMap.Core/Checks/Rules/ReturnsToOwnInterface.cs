@@ -55,7 +55,7 @@ public sealed class ReturnsToOwnInterface : Rule
             {
                 Strands = [landing.Strand],
                 Related = context.PlacesAlong([landing.Strand]),
-                Links = context.Outcomes.LinksAt(port),
+                Links = context.Outcomes.RefutedAt(port),
             });
         }
     }

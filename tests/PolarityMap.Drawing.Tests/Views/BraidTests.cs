@@ -1,0 +1,120 @@
+using CsCheck;
+using PolarityMap.Drawing.Scene;
+using PolarityMap.Drawing.Views.Strands;
+using Xunit;
+
+namespace PolarityMap.Drawing.Tests.Views;
+
+/// <summary>
+/// Crossings of a braid against the inversions of its order: in a drawing between two columns two strands must cross when, and
+/// only when, their order is inverted (Simple and Efficient Bilayer Cross Counting, J. Graph Algorithms Appl. 8(2), 2004).
+/// Crossings are counted on the flattened curves, not on the plan.
+/// </summary>
+public sealed class BraidTests
+{
+    private const double Pitch = 5;
+
+    private static readonly Gen<int[]> Orders = Gen.Int[1, 16].SelectMany(n => Gen.Shuffle(Enumerable.Range(0, n).ToArray()));
+
+    [Fact]
+    public void Strands_cross_exactly_as_often_as_their_order_is_inverted() => Orders.Sample(order =>
+    {
+        Assert.Equal(Inversions(order), Crossings(Routes(order, 2.5)).Count);
+    }, iter: 60);
+
+    [Fact]
+    public void No_more_than_two_crossings_lie_within_two_and_a_half_millimetres() => Orders.Sample(order =>
+    {
+        List<Point> crossings = Crossings(Routes(order, 2.5));
+        foreach (Point c in crossings)
+            Assert.True(crossings.Count(o => Math.Sqrt(((o.X - c.X) * (o.X - c.X)) + ((o.Y - c.Y) * (o.Y - c.Y))) <= 2.5) <= 2);
+    }, iter: 60);
+
+    [Fact]
+    public void A_reversal_of_twelve_has_sixty_six_crossings_in_twelve_stages()
+    {
+        int[] order = [.. Enumerable.Range(0, 12).Reverse()];
+        Assert.Equal(66, Crossings(Routes(order, 4)).Count);
+        Assert.Equal(12, Plan(order).Stages);
+    }
+
+    [Fact]
+    public void Strands_in_order_need_no_stage() => Assert.Equal(0, Plan([0, 1, 2, 3]).Stages);
+
+    [Fact]
+    public void A_strand_starts_and_ends_in_its_rows_and_never_runs_back() => Orders.Sample(order =>
+    {
+        Route[] routes = Routes(order, 4);
+        for (int i = 0; i < order.Length; i++)
+        {
+            Assert.Equal(i * Pitch, routes[i].Start.Y, 9);
+            Assert.Equal(order[i] * Pitch, routes[i].End.Y, 9);
+            IReadOnlyList<Point> points = routes[i].Flatten(0.05);
+            for (int k = 1; k < points.Count; k++)
+                Assert.True(points[k].X >= points[k - 1].X - 1e-9);
+        }
+    }, iter: 60);
+
+    private static Braid Plan(int[] order) =>
+        Braid.Plan([.. Enumerable.Range(0, order.Length).Select(i => i * Pitch)], [.. order.Select(o => o * Pitch)]);
+
+    private static Route[] Routes(int[] order, double stage)
+    {
+        Braid braid = Plan(order);
+        double width = Math.Max(1, braid.Stages) * stage;
+        return [.. Enumerable.Range(0, order.Length).Select(i => Route.Of(new Point(0, i * Pitch), braid.Route(i, 0, width)))];
+    }
+
+    private static int Inversions(int[] order)
+    {
+        int count = 0;
+        for (int i = 0; i < order.Length; i++)
+        {
+            for (int j = i + 1; j < order.Length; j++)
+                count += order[i] > order[j] ? 1 : 0;
+        }
+
+        return count;
+    }
+
+    /// <summary>
+    /// Where two curves change sides. Every curve has one height at each x, so a crossing is a change of sign of the difference;
+    /// the odd step keeps the samples off the stages' middles, where crossings lie.
+    /// </summary>
+    private static List<Point> Crossings(Route[] routes)
+    {
+        const double step = 0.0517;
+        IReadOnlyList<Point>[] lines = [.. routes.Select(r => r.Flatten(0.005))];
+        double end = lines[0][^1].X;
+        var heights = lines.Select(l => Heights(l, step, end)).ToArray();
+        var found = new List<Point>();
+        for (int i = 0; i < lines.Length; i++)
+        {
+            for (int j = i + 1; j < lines.Length; j++)
+            {
+                for (int k = 1; k < heights[i].Count; k++)
+                {
+                    if ((heights[i][k - 1] < heights[j][k - 1]) != (heights[i][k] < heights[j][k]))
+                        found.Add(new Point(k * step, heights[i][k]));
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static List<double> Heights(IReadOnlyList<Point> line, double step, double end)
+    {
+        var heights = new List<double>();
+        int at = 1;
+        for (double x = 0; x < end; x += step)
+        {
+            while (at + 1 < line.Count && line[at].X < x)
+                at++;
+            double share = (x - line[at - 1].X) / (line[at].X - line[at - 1].X);
+            heights.Add(line[at - 1].Y + (share * (line[at].Y - line[at - 1].Y)));
+        }
+
+        return heights;
+    }
+}
