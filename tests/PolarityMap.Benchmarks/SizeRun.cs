@@ -13,6 +13,7 @@ internal sealed class SizeRun(int strands, int rounds)
     private readonly SyntheticPlant _plant = new(strands);
     private readonly Sample _build = new("graph of the plant");
     private readonly Sample _buildShuffled = new("graph of the plant, parts added in shuffled order");
+    private readonly Sample _feed = new("graph fed to its builder without a plant's records");
     private readonly Sample _trace = new("trace");
     private readonly Sample _traceShuffled = new("trace, parts added in shuffled order");
     private readonly Sample _traceRaw = new("trace, positions numbered in shuffled order");
@@ -27,7 +28,7 @@ internal sealed class SizeRun(int strands, int rounds)
     public Footprint Footprint { get; private set; }
 
     public IReadOnlyList<Sample> Times =>
-        [_build, _buildShuffled, _trace, _traceShuffled, _traceRaw, _read, _quikBuild, _quikSearch, _quikHand, _quikComponents];
+        [_build, _buildShuffled, _feed, _trace, _traceShuffled, _traceRaw, _read, _quikBuild, _quikSearch, _quikHand, _quikComponents];
 
     public IReadOnlyList<Sample> Ratios =>
     [
@@ -55,6 +56,7 @@ internal sealed class SizeRun(int strands, int rounds)
 
         for (int round = 0; round < rounds; round++)
         {
+            _feed.Time(Strands, () => _plant.Feed());
             _trace.Time(Strands, () => Tracer.Trace(graph));
             _read.Time(Strands, () => PlainRead.Sum(graph));
             if (addedShuffled is null || raw is null)

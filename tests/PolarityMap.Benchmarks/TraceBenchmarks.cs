@@ -7,6 +7,7 @@ namespace PolarityMap.Benchmarks;
 
 /// <summary>The single numbers, each on its own. QuikGraph's build reads the edges from the finished graph.</summary>
 [MemoryDiagnoser]
+[MaxIterationCount(20)]
 public class TraceBenchmarks
 {
     private SyntheticPlant _synthetic = null!;

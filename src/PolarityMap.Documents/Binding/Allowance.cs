@@ -13,10 +13,10 @@ internal sealed class Allowance(ProblemList problems)
     public const int MostPositions = 16_000_000;
 
     /// <summary>Names and addresses that ranges stand for, in parts, runs, links and differences together, repeated ones as well.</summary>
-    public const int MostNames = 6_000_000;
+    public const int MostNames = 4_000_000;
 
     /// <summary>Ports of all descriptions, each description once however many parts share it.</summary>
-    public const int MostPorts = 2_000_000;
+    public const int MostPorts = 1_000_000;
 
     private long _parts;
     private long _positions;

@@ -10,6 +10,9 @@ namespace PolarityMap.Documents.Binding;
 /// <summary>Reads the attributes of a part by the specifications of its kind.</summary>
 internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> networks)
 {
+    /// <summary>More legs than any cable has; a longer list is not looked at one by one.</summary>
+    private const int MostLegs = 1000;
+
     private ProblemList Problems => reader.Problems;
 
     /// <summary>Reads every entry but <c>kind</c> into values; false when something was reported.</summary>
@@ -24,7 +27,7 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
             AttributeSpec? spec = kind.AllAttributes.FirstOrDefault(s => s.Name == name);
             if (spec is null)
             {
-                reader.Unknown(entry.Key.Place, $"a {kind.Name} has no attribute '{PartNames.Shorten(name)}'", name, [.. kind.AllAttributes.Select(s => s.Name)]);
+                reader.Unknown(entry.Key.Place, $"{NodeReader.A(kind.Name)} has no attribute '{PartNames.Shorten(name)}'", name, [.. kind.AllAttributes.Select(s => s.Name)]);
                 continue;
             }
 
@@ -133,6 +136,12 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
             if (!NamePattern.TryExpandToken(scalar.Value, (index, message, expected) => Problems.Add(scalar.PlaceAt(index), message, expected), out IReadOnlyList<string> names)
                 || !reader.Allowance.Names(names.Count, scalar.Place))
                 return;
+            if (legs.Count + names.Count > MostLegs)
+            {
+                Problems.Add(scalar.Place, $"no cable has more than {MostLegs} legs", Expected(spec));
+                return;
+            }
+
             foreach (string name in names)
             {
                 if (!int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out int leg) || leg < 1)

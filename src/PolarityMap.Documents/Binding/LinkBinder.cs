@@ -56,7 +56,7 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
         Part part = plant.Parts[address.Part];
         if (!part.Shape.IsInterface)
         {
-            reader.Problems.Add(place, $"a link joins interfaces, and {part.Name} is a {part.Kind}", "a port of an interface");
+            reader.Problems.Add(place, $"a link joins interfaces, and {part.Name} is {NodeReader.A(part.Kind)}", "a port of an interface");
             return null;
         }
 

@@ -21,6 +21,9 @@ internal sealed class NodeReader(ProblemList problems)
     /// <summary>True while a further problem is likely to be shown, so that it pays to explain it at length.</summary>
     public bool ExplainsAtLength => Problems.Count < ProblemList.DefaultCap;
 
+    /// <summary>A noun with its article, such as <c>an outlet</c>.</summary>
+    public static string A(string noun) => (noun[0] is 'a' or 'e' or 'i' or 'o' or 'A' or 'E' or 'I' or 'O' ? "an " : "a ") + noun;
+
     /// <summary>The node as a mapping, or null after a report.</summary>
     public YamlMapping? Mapping(YamlNode node, string what, string expected)
     {

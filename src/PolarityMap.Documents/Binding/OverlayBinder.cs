@@ -212,7 +212,7 @@ internal sealed class OverlayBinder(
     private PortRef? Whole(string text)
     {
         int stroke = text.LastIndexOf('/');
-        return stroke > 0 && parts.TryFind(text[..stroke], out int part) && plant.Parts[part].Shape.FindPort(text[(stroke + 1)..]) is >= 0 and int port
+        return stroke > 0 && parts.TryFind(text[..stroke], out int part) && plant.Parts[part].IsInline && plant.Parts[part].Shape.FindPort(text[(stroke + 1)..]) is >= 0 and int port
             ? new PortRef(part, port)
             : null;
     }

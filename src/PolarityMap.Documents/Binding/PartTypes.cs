@@ -75,7 +75,7 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
             if (!spec.Required || type.Values.Has(spec.Name))
                 continue;
             complete = false;
-            reader.Problems.Add(place, $"a {type.Kind.Name} needs '{spec.Name}'", "one of " + string.Join(", ", spec.Words));
+            reader.Problems.Add(place, $"{NodeReader.A(type.Kind.Name)} needs '{spec.Name}'", "one of " + string.Join(", ", spec.Words));
         }
 
         if (!complete)

@@ -165,6 +165,8 @@ internal sealed class PlantBinder
             || !_reader.Allowance.Parts(names.Count, shape, entry.Key.Place))
             return;
 
+        // Parts that are alike share all but their names.
+        Part model = BoundPart.Make(names[0], type, shape, entry.Key.Place, _plant.Networks);
         foreach (string name in names)
         {
             if (_names.TryFind(name, out int first))
@@ -173,7 +175,7 @@ internal sealed class PlantBinder
                 return;
             }
 
-            int index = _plant.AddPart(BoundPart.Make(name, type, shape, entry.Key.Place, _plant.Networks));
+            int index = _plant.AddPart(model with { Name = name });
             _names.TryAdd(name, index);
             _described[index] = type;
         }

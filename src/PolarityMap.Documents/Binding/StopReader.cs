@@ -111,7 +111,7 @@ internal sealed class StopReader(NodeReader reader, PartNames parts, PartTypes t
             string lengthText = text[(cut + 1)..];
             if (Length.TryParse(lengthText, out Length length, out string why))
                 return Build(type, text, place, length);
-            reader.Problems.Add(placeAt(cut + 1), $"'{PartNames.Shorten(lengthText)}' is no length: {why}");
+            reader.Problems.Add(placeAt(cut + 1), $"'{PartNames.Shorten(lengthText)}' is no length: {PartNames.Shorten(why)}");
             return null;
         }
 
@@ -134,7 +134,7 @@ internal sealed class StopReader(NodeReader reader, PartNames parts, PartTypes t
     {
         if (!type.Kind.IsCable)
         {
-            reader.Problems.Add(place, $"a {type.Name} needs a name of its own before a run can come to it", "a part from the section parts, or a cord");
+            reader.Problems.Add(place, $"{NodeReader.A(type.Name)} needs a name of its own before a run can come to it", "a part from the section parts, or a cord");
             return null;
         }
 

@@ -49,17 +49,17 @@ public class YamlRobustnessTests
                 else
                     Assert.False(problems.IsEmpty);
             },
-            iter: 8_000);
+            iter: 3_000);
 
     [Fact]
     public void Random_texts_of_the_signs_of_YAML_never_throw() =>
-        Gen.String[Gen.Char["[]{},:-?#&*!|>'\"%@`\\ \n\n\n\t\rab:  .<"], 0, 60].Sample(Check, iter: 15_000);
+        Gen.String[Gen.Char["[]{},:-?#&*!|>'\"%@`\\ \n\n\n\t\rab:  .<"], 0, 60].Sample(Check, iter: 6_000);
 
     [Fact]
     public void Random_lines_of_a_document_in_random_order_never_throw()
     {
         string[] pieces = [.. Valid.Split('\n'), "---", "...", "a: &x", "  <<: *x", "\t", "    [", "  }", "'", "  \"", "- |2", "? ", ": ", "%TAG ! x", "a: !t"];
-        Gen.Int[0, pieces.Length - 1].Array[0, 12].Sample(picks => Check(string.Join('\n', picks.Select(pick => pieces[pick]))), iter: 8_000);
+        Gen.Int[0, pieces.Length - 1].Array[0, 12].Sample(picks => Check(string.Join('\n', picks.Select(pick => pieces[pick]))), iter: 3_000);
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public class YamlRobustnessTests
 
                 Check(text.ToString());
             },
-            iter: 8_000);
+            iter: 3_000);
     }
 
     // Made on demand: megabytes of text as test data would be printed and compared by the test runner.
@@ -100,7 +100,7 @@ public class YamlRobustnessTests
         "nested keys" => Repeat("? ", 100_000),
         "colons" => Repeat(": ", 100_000),
         "anchors" => Repeat("&a ", 100_000),
-        "anchored items" => Repeat("- &a b\n", 100_000),
+        "anchored items" => Repeat("- &a b\n", 30_000),
         "tags" => Repeat("!a ", 100_000),
         "tag directives" => Repeat("%TAG !a! tag:x\n", 100_000),
         "reserved directives" => Repeat("%A b\n", 100_000) + "a: b",
@@ -109,16 +109,16 @@ public class YamlRobustnessTests
         "quotes" => new string('\'', 1_000_001),
         "open quotes on lines" => Repeat("a: \"\n", 100_000),
         "brackets wide open at the limit" => "a: " + new string('[', 31) + Repeat("x, ", 50_000),
-        "a line of 10 MB" => "a: " + new string('x', 10_000_000),
+        "a line of 3 MB" => "a: " + new string('x', 3_000_000),
         "a quote of 3 MB" => "a: \"" + new string('x', 3_000_000),
         "a key of 3 MB" => new string('x', 3_000_000) + ": a",
         "an anchor of 3 MB" => "a: &" + new string('x', 3_000_000) + " b",
         "a tag of 3 MB" => "a: !" + new string('x', 3_000_000) + " b",
         "spaces of 3 MB" => "a: |\n" + new string(' ', 3_000_000) + "b",
         "tabs of 3 MB" => "a:\n" + new string('\t', 3_000_000) + "b: c",
-        "line breaks of 3 MB" => "a: b\n" + new string('\n', 3_000_000) + " c\nd",
-        "the same key again and again" => Repeat("a: b\n", 300_000),
-        "tabs on every line" => "a:\n" + Repeat("   \tb\n", 300_000),
+        "line breaks of 1 MB" => "a: b\n" + new string('\n', 1_000_000) + " c\nd",
+        "the same key again and again" => Repeat("a: b\n", 60_000),
+        "tabs on every line" => "a:\n" + Repeat("   \tb\n", 100_000),
         _ => throw new ArgumentOutOfRangeException(nameof(what)),
     };
 
@@ -142,14 +142,14 @@ public class YamlRobustnessTests
     [InlineData("quotes")]
     [InlineData("open quotes on lines")]
     [InlineData("brackets wide open at the limit")]
-    [InlineData("a line of 10 MB")]
+    [InlineData("a line of 3 MB")]
     [InlineData("a quote of 3 MB")]
     [InlineData("a key of 3 MB")]
     [InlineData("an anchor of 3 MB")]
     [InlineData("a tag of 3 MB")]
     [InlineData("spaces of 3 MB")]
     [InlineData("tabs of 3 MB")]
-    [InlineData("line breaks of 3 MB")]
+    [InlineData("line breaks of 1 MB")]
     [InlineData("the same key again and again")]
     [InlineData("tabs on every line")]
     public void Hostile_texts_are_answered_in_bounded_time(string what)

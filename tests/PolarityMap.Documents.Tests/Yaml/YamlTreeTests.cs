@@ -1,4 +1,3 @@
-using PolarityMap.Documents.Text;
 using PolarityMap.Documents.Yaml;
 using Xunit;
 

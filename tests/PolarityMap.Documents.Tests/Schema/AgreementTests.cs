@@ -1,0 +1,227 @@
+using Json.Schema;
+using PolarityMap.Core.Plants;
+using PolarityMap.Documents.Schema;
+using Xunit;
+
+namespace PolarityMap.Documents.Tests.Schema;
+
+/// <summary>Where a schema can judge at all, it and the reader judge alike.</summary>
+public class AgreementTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(PlantSchema.Text());
+
+    private const string Head = "plant: P\nparts:\n  SW: { kind: duplex interface, ports: 4 }\n";
+
+    private const string Design = Head + "runs:\n  - SW/1, A-to-B cord 1 m, SW/2\n";
+
+    private static (bool Reader, bool Schema) Verdicts(string document)
+    {
+        MemorySource source = new MemorySource().Add("p", document).Add("plan.yaml", Design).Add("a/plan.yaml", Design).Add("..plan.yaml", Design);
+        (Plant? plant, _) = Reading.Read("p", source);
+        return (plant is not null, YamlAsJson.Convert(document) is { } json && Schema.Evaluate(json).IsValid);
+    }
+
+    private static void Both(string document, bool valid) => Assert.Equal((valid, valid), Verdicts(document));
+
+    [Theory]
+    [InlineData("duplex interface", true)]
+    [InlineData("U1 cassette", true)]
+    [InlineData("{ kind: cassette, wiring: U2, base: 8, keys: aligned }", true)]
+    [InlineData("{ kind: cassette, wiring: [[1, 2], [3, 4]] }", true)]
+    [InlineData("{ kind: cassette, wiring: [[1, 2, 3]] }", false)]
+    [InlineData("{ kind: cassette, wiring: [[1]] }", false)]
+    [InlineData("{ kind: cassette, wiring: [1, 2] }", false)]
+    [InlineData("{ kind: cassette, wiring: [[A, B]] }", false)]
+    [InlineData("{ kind: cassette, wiring: [[0, 1]] }", false)]
+    [InlineData("{ kind: cassette, wiring: [] }", false)]
+    [InlineData("{ kind: cassette, wiring: U3 }", false)]
+    [InlineData("{ kind: U1 cassette, keys: up }", false)]
+    [InlineData("{ kind: U1 cassette, keys: [opposed] }", false)]
+    [InlineData("{ kind: U1 cassette, ports: 4 }", false)]
+    [InlineData("{ kind: U1 cassette, length: 2 m }", false)]
+    [InlineData("{ kind: U1 cassette, base: 10 }", false)]
+    [InlineData("{ kind: U1 cassette, base: 12 }", true)]
+    [InlineData("{ kind: U1 cassette, base: ~ }", false)]
+    [InlineData("{ kind: trunk, type: Type-D }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: 24 }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 25 }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: 0 }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: -1 }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: 1.5 }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: many }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: 2 }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: 2..4 }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: [1, 3..4] }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: \"[1, 3]\" }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: \"[1..4 by 2]\" }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: [] }", true)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: last }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: [one] }", false)]
+    [InlineData("{ kind: Type-B trunk, legs: 4, spare: 0 }", false)]
+    [InlineData("{ kind: Type-B trunk, length: 62 m }", true)]
+    [InlineData("{ kind: Type-B trunk, length: 62m }", true)]
+    [InlineData("{ kind: Type-B trunk, length: 62   m }", true)]
+    [InlineData("{ kind: Type-B trunk, length: .5 km }", true)]
+    [InlineData("{ kind: Type-B trunk, length: 1.25 ft }", true)]
+    [InlineData("{ kind: Type-B trunk, length: 62 }", false)]
+    [InlineData("{ kind: Type-B trunk, length: \"62\" }", false)]
+    [InlineData("{ kind: Type-B trunk, length: m }", false)]
+    [InlineData("{ kind: Type-B trunk, length: 62 yd }", false)]
+    [InlineData("{ kind: Type-B trunk, length: -62 m }", false)]
+    [InlineData("{ kind: Type-B trunk, length: 1,5 m }", false)]
+    [InlineData("{ kind: Type-B trunk, length: [62 m] }", false)]
+    [InlineData("{ kind: duplex interface, ports: 4096 }", true)]
+    [InlineData("{ kind: duplex interface, ports: 4097 }", false)]
+    [InlineData("{ kind: duplex interface, speed: 10 }", false)]
+    [InlineData("{ kind: duplex interface, room: 101 }", true)]
+    [InlineData("{ kind: duplex interface, room: 1.5 }", true)]
+    [InlineData("{ kind: duplex interface, room: true }", true)]
+    [InlineData("{ kind: duplex interface, room: \"\" }", false)]
+    [InlineData("{ kind: duplex interface, room: }", false)]
+    [InlineData("{ kind: duplex interface, note: [a] }", false)]
+    [InlineData("{ kind: duplex interface, note: { a: b } }", false)]
+    [InlineData("{ ports: 4 }", false)]
+    [InlineData("{}", false)]
+    [InlineData("[]", false)]
+    [InlineData("", false)]
+    [InlineData("~", false)]
+    [InlineData("5", false)]
+    [InlineData("{ kind: }", false)]
+    [InlineData("{ kind: [trunk] }", false)]
+    [InlineData("{ kind: outlet, rear: duplex, ports: 2 }", true)]
+    [InlineData("{ kind: outlet, rear: none }", false)]
+    [InlineData("{ kind: simplex cord, type: A-to-B }", false)]
+    public void Descriptions(string description, bool valid) => Both(Head + $"  X: {description}\n", valid);
+
+    [Theory]
+    [InlineData("U1 cassette", "long", true)]
+    [InlineData("U1 cassette", "{ kind: long, base: 8 }", true)]
+    [InlineData("U1 cassette", "{ kind: long, bases: 8 }", false)]
+    [InlineData("U1 cassette", "{ kind: long, base: 9 }", false)]
+    [InlineData("U1 cassette", "{ kind: long, keys: up }", false)]
+    [InlineData("Type-B trunk", "{ kind: long, length: 5 }", false)]
+    [InlineData("Type-B trunk", "{ kind: long, length: 5 m, legs: 24, type: Type-A }", true)]
+    [InlineData("Type-B trunk", "{ kind: long, legs: 25 }", false)]
+    [InlineData("{ kind: trunk, legs: 3 }", "{ kind: long, type: Type-C }", true)]
+    [InlineData("{ kind: trunk, leg: 3 }", "{ kind: long, type: Type-C }", false)]
+    [InlineData("[]", "U1 cassette", false)]
+    public void Own_types(string type, string part, bool valid) => Both($"plant: P\ntypes:\n  long: {type}\nparts:\n  X: {part}\n", valid);
+
+    [Theory]
+    [InlineData("site: A", true)]
+    [InlineData("site: 5", true)]
+    [InlineData("site: yes", true)]
+    [InlineData("site: false", true)]
+    [InlineData("site:", false)]
+    [InlineData("site: ''", false)]
+    [InlineData("site: [a]", false)]
+    [InlineData("revision: 2.0", true)]
+    [InlineData("author: { name: a }", false)]
+    [InlineData("number: 007", true)]
+    [InlineData("date: 2026-03-01", true)]
+    [InlineData("date: 1.3.2026", false)]
+    [InlineData("date: 2026-13-01", false)]
+    [InlineData("date: 2026-12-32", false)]
+    [InlineData("date: 2026-00-10", false)]
+    [InlineData("date: 20260301", false)]
+    [InlineData("date: soon", false)]
+    [InlineData("titel: A", false)]
+    [InlineData("Site: A", false)]
+    [InlineData("design: plan.yaml", false)]
+    [InlineData("networks: { a: { colour: red }, b: { }, c: ~, d: }", true)]
+    [InlineData("networks: {}", true)]
+    [InlineData("networks: { a: { colour: 5 } }", true)]
+    [InlineData("networks: { a: { color: red } }", false)]
+    [InlineData("networks: { a: { colour: [red] } }", false)]
+    [InlineData("networks: { a: { colour: } }", false)]
+    [InlineData("networks: { a: red }", false)]
+    [InlineData("networks: [a]", false)]
+    [InlineData("networks:", false)]
+    [InlineData("types: {}", true)]
+    [InlineData("types: []", false)]
+    [InlineData("types:", false)]
+    [InlineData("runs: []", true)]
+    [InlineData("runs:", false)]
+    [InlineData("runs: SW/1", false)]
+    [InlineData("runs: { a: b }", false)]
+    [InlineData("runs: [\"SW/1, A-to-B cord, SW/2\"]", true)]
+    [InlineData("runs: [\"SW/1\"]", false)]
+    [InlineData("runs: [\"\"]", false)]
+    [InlineData("runs: [5]", false)]
+    [InlineData("runs: [{ a: b }]", false)]
+    [InlineData("runs: [[SW/1, A-to-B cord, SW/2]]", true)]
+    [InlineData("runs: [[SW/1]]", false)]
+    [InlineData("runs: [[]]", false)]
+    [InlineData("runs: [[SW/1, [A-to-B cord], SW/2]]", false)]
+    [InlineData("runs: [[SW/1, A-to-B cord, ~]]", false)]
+    [InlineData("links: []", true)]
+    [InlineData("links: [SW/1 to SW/2]", true)]
+    [InlineData("links: [SW/1 and SW/2]", false)]
+    [InlineData("links: [SW/1]", false)]
+    [InlineData("links: [[SW/1, SW/2]]", false)]
+    [InlineData("links: SW/1 to SW/2", false)]
+    [InlineData("as-built: {}", true)]
+    [InlineData("as-built:", false)]
+    [InlineData("as-built: []", false)]
+    [InlineData("as-built: { moves: [] }", false)]
+    [InlineData("as-built: { moved: [], exchanged: [], unplugged: [], parts: {} }", true)]
+    [InlineData("as-built: { moved: {} }", false)]
+    [InlineData("as-built: { moved: [SW/1] }", false)]
+    [InlineData("as-built: { exchanged: [SW/1 to SW/2] }", false)]
+    [InlineData("as-built: { unplugged: SW/1 }", false)]
+    [InlineData("as-built: { unplugged: [~] }", false)]
+    [InlineData("as-built: { parts: { SW: { room: Attic } } }", true)]
+    [InlineData("as-built: { parts: { SW: { kind: duplex interface, ports: 4 } } }", true)]
+    [InlineData("as-built: { parts: { SW: { rooms: Attic } } }", false)]
+    [InlineData("as-built: { parts: { SW: duplex interface } }", false)]
+    [InlineData("as-built: { parts: { SW: ~ } }", false)]
+    [InlineData("as-built: { parts: [] }", false)]
+    public void Sections(string line, bool valid) => Both(Head + line + "\n", valid);
+
+    [Theory]
+    [InlineData("plant: P\nparts: {}\n", true)]
+    [InlineData("plant: P\nparts:\n", false)]
+    [InlineData("plant: P\nparts: []\n", false)]
+    [InlineData("plant: P\n", false)]
+    [InlineData("parts: {}\n", false)]
+    [InlineData("plant:\nparts: {}\n", false)]
+    [InlineData("[plant, parts]\n", false)]
+    [InlineData("plant\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\n", true)]
+    [InlineData("design: a/plan.yaml\nas-built: {}\n", true)]
+    [InlineData("design: ..plan.yaml\nas-built: {}\n", true)]
+    [InlineData("design: plan.yaml\nplant: Built\ndate: 2026-03-01\nas-built: { moved: [SW/2 to SW/3] }\n", true)]
+    [InlineData("design: plan.yaml\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\nparts: {}\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\nplant: P\nparts: {}\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\nruns: []\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\nnetworks: {}\n", false)]
+    [InlineData("design:\nas-built: {}\n", false)]
+    [InlineData("design: [plan.yaml]\nas-built: {}\n", false)]
+    [InlineData("design: ../plan.yaml\nas-built: {}\n", false)]
+    [InlineData("design: a/../plan.yaml\nas-built: {}\n", false)]
+    [InlineData("design: /plan.yaml\nas-built: {}\n", false)]
+    [InlineData("design: C:/plan.yaml\nas-built: {}\n", false)]
+    [InlineData("design: a\\plan.yaml\nas-built: {}\n", false)]
+    public void Documents(string document, bool valid) => Both(document, valid);
+
+    [Fact]
+    public void At_most_a_hundred_networks()
+    {
+        static string Networks(int count) => Head + "networks: {" + string.Concat(Enumerable.Range(1, count).Select(n => $" n{n}: ~,")) + " }\n";
+
+        Both(Networks(100), valid: true);
+        Both(Networks(101), valid: false);
+    }
+
+    /// <summary>What a schema cannot know, it lets pass.</summary>
+    [Theory]
+    [InlineData("  X: { kind: duplex interface, network: none }\n")]
+    [InlineData("  X: { kind: no such kind }\n")]
+    [InlineData("  X: trunk\n")]
+    [InlineData("  X: { kind: cassette, wiring: [[1, 1]] }\n")]
+    [InlineData("runs:\n  - Y/1, A-to-B cord, SW/1\n")]
+    [InlineData("links:\n  - SW/1 to SW/1\n")]
+    [InlineData("date: 2026-02-30\n")]
+    public void What_takes_knowledge_of_the_plant_is_left_to_the_reader(string lines) => Assert.Equal((false, true), Verdicts(Head + lines));
+}
