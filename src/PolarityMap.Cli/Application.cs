@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using PolarityMap.Cli.Commands;
+using PolarityMap.Documents.Text;
 
 namespace PolarityMap.Cli;
 
@@ -8,7 +9,14 @@ namespace PolarityMap.Cli;
 public static class Application
 {
     private const string Summary =
-        "Follows every fibre position of a written plant end to end, proves or refutes each link, and draws it strand by strand.";
+        """
+        Follows every fibre position of a written plant end to end, proves or refutes each link, and draws it strand by strand.
+
+        Examples:
+          polaritymap new plant.yaml
+          polaritymap check plant.yaml
+          polaritymap draw plant.yaml -o plant.svg
+        """;
 
     private static readonly ICommandFile[] Commands =
     [
@@ -26,10 +34,18 @@ public static class Application
         try
         {
             var root = new RootCommand(Summary);
-            foreach (ICommandFile command in Commands)
-                root.Subcommands.Add(command.Build(context));
+            foreach (ICommandFile file in Commands)
+            {
+                Command command = file.Build(context);
+
+                // The list of commands says what each is for; its examples are in its own help.
+                if (args.Length == 0 || args[0] != command.Name)
+                    command.Description = command.Description?.Split('\n')[0];
+                root.Subcommands.Add(command);
+            }
+
             ParseResult parsed = root.Parse(args);
-            if (parsed.Errors.Count > 0)
+            if (parsed.Errors.Count > 0 || UnknownOption(parsed) is not null)
                 return Refuse(parsed, context);
             return parsed.Invoke(new InvocationConfiguration
             {
@@ -43,9 +59,9 @@ public static class Application
             context.Error.WriteLine($"polaritymap: {wrong.Message}");
             return ExitStatus.Wrong;
         }
-        catch (IOException broken)
+        catch (IOException)
         {
-            context.Error.WriteLine($"polaritymap: {broken.Message}");
+            context.Error.WriteLine("polaritymap: the result cannot be written out");
             return ExitStatus.Wrong;
         }
 #pragma warning disable CA1031 // A stack trace helps no user: a defect is reported in one line and the status says that nothing was proven.
@@ -63,15 +79,45 @@ public static class Application
 
     private static int Refuse(ParseResult parsed, CommandContext context)
     {
-        foreach (ParseError error in parsed.Errors)
-            context.Error.WriteLine($"polaritymap: {error.Message}");
-        string command = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
-        if (command.Length == 0 && parsed.UnmatchedTokens.Count > 0
-            && Documents.Text.NearestWord.Find(parsed.UnmatchedTokens[0], parsed.CommandResult.Command.Subcommands.Select(c => c.Name)) is { } near)
-            context.Error.WriteLine($"polaritymap: did you mean '{near}'?");
-        context.Error.WriteLine($"polaritymap: see 'polaritymap {command}--help'");
+        Command command = parsed.CommandResult.Command;
+        foreach (string line in Reasons(parsed, command))
+            context.Error.WriteLine($"polaritymap: {line}");
+        context.Error.WriteLine($"polaritymap: see 'polaritymap {(command is RootCommand ? "" : command.Name + " ")}--help'");
         return ExitStatus.Wrong;
     }
+
+    private static IEnumerable<string> Reasons(ParseResult parsed, Command command)
+    {
+        IEnumerable<string> commands = command.Subcommands.Select(c => c.Name);
+        if (UnknownOption(parsed) is { } option)
+            return [$"there is no option '{option}'{Nearest(option, command.Options.SelectMany(o => o.Aliases.Prepend(o.Name)))}"];
+        if (command is RootCommand)
+        {
+            return parsed.UnmatchedTokens.Count == 0
+                ? [$"name a command: {string.Join(", ", commands)}"]
+                : [$"there is no command '{parsed.UnmatchedTokens[0]}'{Nearest(parsed.UnmatchedTokens[0], commands)}"];
+        }
+
+        // The library lists allowed words in lines of their own.
+        return parsed.Errors.Select(e => e.Message.ReplaceLineEndings(" ").Replace("\t", "")).Distinct();
+    }
+
+    /// <summary>A word that looks like an option and is none, which would else be taken for a document of that name; or null.</summary>
+    private static string? UnknownOption(ParseResult parsed)
+    {
+        foreach (Token token in parsed.Tokens)
+        {
+            if (token.Type == TokenType.DoubleDash)
+                return null;
+            if (token.Type == TokenType.Argument && token.Value.Length > 1 && token.Value[0] == '-')
+                return token.Value;
+        }
+
+        return null;
+    }
+
+    private static string Nearest(string word, IEnumerable<string> words) =>
+        NearestWord.Find(word, words) is { } near ? $"; did you mean '{near}'?" : "";
 
     /// <summary>A reader that went away, such as a closed pipe, is no fault of the call.</summary>
     private static void Flush(CommandContext context)

@@ -31,7 +31,7 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml
               polaritymap draw plant.yaml -o sheets/          one sheet per network
               polaritymap draw plant.yaml --network lighting -o lighting.svg
-              polaritymap draw plant.yaml --part TRUNK-1 --embed-font -o trunk-1.svg
+              polaritymap draw plant.yaml --part TRUNK --embed-font -o trunk.svg
             """) { plant, output, network, part, dark, embed };
         command.SetAction(parsed =>
         {
@@ -86,7 +86,7 @@ internal sealed class DrawCommand : ICommandFile
 
         for (int n = 0; n < networks.Count; n++)
         {
-            if (Sheet(input with { Network = n }, embed) is { } svg)
+            if (Sheet(input with { Network = n, Sheet = n + 1, Sheets = networks.Count }, embed) is { } svg)
                 sheets.Add((Path.Combine(folder, FileName(networks[n].Name)), svg));
         }
 

@@ -55,9 +55,9 @@ internal sealed class FileSource(CommandContext context) : IDocumentSource
         {
             why = $"'{path}' may not be read";
         }
-        catch (IOException broken)
+        catch (IOException)
         {
-            why = $"'{path}' cannot be read: {broken.Message}";
+            why = $"'{path}' cannot be read: the file system refuses it";
         }
 
         return false;

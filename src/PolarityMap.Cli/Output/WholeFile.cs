@@ -18,7 +18,7 @@ internal static class WholeFile
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
         {
-            throw new CallException($"'{path}' cannot be written: {broken.Message}");
+            throw new CallException($"'{path}' cannot be written: {Why(broken, folder)}");
         }
         finally
         {
@@ -26,4 +26,13 @@ internal static class WholeFile
                 File.Delete(temporary);
         }
     }
+
+    /// <summary>The cause in our own words: the built program carries none of the system's.</summary>
+    private static string Why(Exception broken, string folder) => broken switch
+    {
+        UnauthorizedAccessException => "you may not write there",
+        _ when File.Exists(folder) => $"'{folder}' is a file, not a folder",
+        _ when !Directory.Exists(folder) => "its folder cannot be made",
+        _ => "the file system refuses it",
+    };
 }

@@ -7,7 +7,7 @@ public static class Marks
     public const double ArrowLength = 3;
 
     /// <summary>Width of an arrowhead across the line.</summary>
-    public const double ArrowWidth = 2.8;
+    public const double ArrowWidth = 3.2;
 
     /// <summary>Width and height of the signs of a finding.</summary>
     public const double SignSize = 5;

@@ -15,6 +15,12 @@ public sealed record ViewInput(TracedPlant Traced, IReadOnlyList<Finding> Findin
     /// <summary>Only strands that pass this part; -1 for all.</summary>
     public int Part { get; init; } = -1;
 
+    /// <summary>The sheet's place in its set, for the title block.</summary>
+    public int Sheet { get; init; } = 1;
+
+    /// <summary>Number of sheets in the set.</summary>
+    public int Sheets { get; init; } = 1;
+
     /// <summary>Also strands that no interface is on.</summary>
     public bool WithDark { get; init; }
 }

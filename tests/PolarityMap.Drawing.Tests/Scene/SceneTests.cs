@@ -77,7 +77,7 @@ public sealed class SceneTests
         Polygon left = Marks.ArrowLeft(50, 20, Palette.Ink);
         Assert.Equal(new Point(50, 20), right.Points.MaxBy(p => p.X));
         Assert.Equal(new Point(50, 20), left.Points.MinBy(p => p.X));
-        Assert.All([right, left], a => Assert.Equal((3.0, 2.8), (Math.Round(Size(a).Item1, 9), Math.Round(Size(a).Item2, 9))));
+        Assert.All([right, left], a => Assert.Equal((3.0, 3.2), (Math.Round(Size(a).Item1, 9), Math.Round(Size(a).Item2, 9))));
     }
 
     [Fact]

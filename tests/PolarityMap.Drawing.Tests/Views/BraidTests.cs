@@ -19,27 +19,40 @@ public sealed class BraidTests
     [Fact]
     public void Strands_cross_exactly_as_often_as_their_order_is_inverted() => Orders.Sample(order =>
     {
-        Assert.Equal(Inversions(order), Crossings(Routes(order, 2.5)).Count);
-    }, iter: 60);
+        Assert.Equal(Inversions(order), Crossings(Routes(order, 2.6)).Count);
+    }, iter: 200);
 
     [Fact]
     public void No_more_than_two_crossings_lie_within_two_and_a_half_millimetres() => Orders.Sample(order =>
     {
-        List<Point> crossings = Crossings(Routes(order, 2.5));
+        List<Point> crossings = Crossings(Routes(order, 2.6));
         foreach (Point c in crossings)
             Assert.True(crossings.Count(o => Math.Sqrt(((o.X - c.X) * (o.X - c.X)) + ((o.Y - c.Y) * (o.Y - c.Y))) <= 2.5) <= 2);
-    }, iter: 60);
+    }, iter: 200);
 
     [Fact]
-    public void A_reversal_of_twelve_has_sixty_six_crossings_in_twelve_stages()
+    public void A_reversal_of_twelve_has_sixty_six_crossings()
     {
         int[] order = [.. Enumerable.Range(0, 12).Reverse()];
         Assert.Equal(66, Crossings(Routes(order, 4)).Count);
-        Assert.Equal(12, Plan(order).Stages);
     }
 
     [Fact]
     public void Strands_in_order_need_no_stage() => Assert.Equal(0, Plan([0, 1, 2, 3]).Stages);
+
+    [Fact]
+    public void A_strand_of_a_reversal_runs_once_and_never_turns_back()
+    {
+        int[] order = [.. Enumerable.Range(0, 12).Reverse()];
+        Route[] routes = Routes(order, 3);
+        for (int i = 0; i < 12; i++)
+        {
+            IReadOnlyList<Point> points = routes[i].Flatten(0.05);
+            int way = Math.Sign(order[i] - i);
+            for (int k = 1; k < points.Count; k++)
+                Assert.True((points[k].Y - points[k - 1].Y) * way >= -1e-9);
+        }
+    }
 
     [Fact]
     public void A_strand_starts_and_ends_in_its_rows_and_never_runs_back() => Orders.Sample(order =>
@@ -53,7 +66,7 @@ public sealed class BraidTests
             for (int k = 1; k < points.Count; k++)
                 Assert.True(points[k].X >= points[k - 1].X - 1e-9);
         }
-    }, iter: 60);
+    }, iter: 200);
 
     private static Braid Plan(int[] order) =>
         Braid.Plan([.. Enumerable.Range(0, order.Length).Select(i => i * Pitch)], [.. order.Select(o => o * Pitch)]);

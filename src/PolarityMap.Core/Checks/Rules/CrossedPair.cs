@@ -60,7 +60,7 @@ public sealed class CrossedPair : Rule
             findings.Add(new Finding(
                 this,
                 outcome.Link.Place,
-                $"the pair from {from} reaches {to} with A and B exchanged, and its neighbours do not: transmit meets transmit",
+                $"the pair from {from} reaches {to} with A and B exchanged, so transmit meets transmit; the other pairs of its array are right",
                 $"transmit of {from} on receive of {to}",
                 $"transmit of {from} on transmit of {to}, receive on receive")
             {

@@ -88,6 +88,11 @@ public sealed class DarkTransmit : Rule
         if (plug is not null)
             return $"the open adapter {context.Plant.Address(plug.Adapter)}";
         Part part = context.Plant.Parts[landing.EndPort.Part];
-        return part.IsInline ? $"the open {context.Plant.Port(landing.EndPort).Name} end of the cord {part.Name}" : $"the open end {address}";
+        if (!part.IsInline)
+            return $"the open end {address}";
+
+        // A cord without a name is known by what its other end is plugged into.
+        int other = traced.Graph.Outside[traced.Graph.Inside[landing.End]];
+        return $"the open {context.Plant.Port(landing.EndPort).Name} end of the cord in {context.Plant.Address(traced.Graph.PlaceOf(other).Port)}";
     }
 }

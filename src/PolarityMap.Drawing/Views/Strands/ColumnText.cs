@@ -34,7 +34,7 @@ internal sealed class ColumnText
         foreach (Node node in small)
         {
             Part part = text.Part(node);
-            inside[node] = !part.IsInline ? part.Name : shared ? "" : part.Caption[^1];
+            inside[node] = !part.IsInline ? text.Inside(node) : shared ? "" : part.Caption[^1];
         }
 
         return new ColumnText(shared, shared ? captions[0] : small.Length > 0 ? text.Part(small[0]).Caption[0] : "", inside);

@@ -10,7 +10,22 @@ internal static class Legend
     public const string Caution =
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
 
+    /// <summary>What a stranger to the drawing has to know.</summary>
+    public const string Reading =
+        "A label such as 7 RD is the strand's number and colour; the colour is that of its fibre in the first array cable and stays with the strand. " +
+        "A and B are the positions of a duplex port, and A meets B. At a ring \u25CB the strand goes on at the ring with the same number. " +
+        "A wide line is a strand with a finding.";
+
     private const int MostFindings = 6;
+
+    /// <summary>The colour's name, and beside it the name that its letters come from where that is another.</summary>
+    private static string ColourWords(FibreColour colour) => colour.Code switch
+    {
+        "GY" => "slate (grey)",
+        "PK" => "rose (pink)",
+        "TQ" => "aqua (turquoise)",
+        _ => colour.Name,
+    };
 
     /// <summary>Height of the colours and marks where they have no place beside the title block.</summary>
     private const double KeysHeight = 25;
@@ -30,18 +45,18 @@ internal static class Legend
     public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)
     {
         var elements = new List<SceneElement>();
-        const double rowHeight = 4.3;
-        const double columnWidth = 21;
-        double top = area.Y + 3;
+        const double rowHeight = 3.7;
+        const double columnWidth = 28;
+        double top = area.Y + 2.6;
         FibreColour[] ordered = [.. colours.OrderBy(c => c.Number)];
-        int rows = Math.Max(1, (ordered.Length + 3) / 4);
+        int rows = Math.Max(1, (ordered.Length + 2) / 3);
         for (int i = 0; i < ordered.Length; i++)
         {
             double x = area.X + 1.5 + (i / rows * columnWidth);
             double y = top + (i % rows * rowHeight);
             FibreColour c = ordered[i];
             elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), new Colour((byte)(c.Rgb >> 16), (byte)(c.Rgb >> 8), (byte)c.Rgb)));
-            elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {c.Name}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {ColourWords(c)}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         }
 
         double line = top + (rows * rowHeight) + 0.3;
@@ -59,9 +74,9 @@ internal static class Legend
 
         if (hasFindings)
         {
-            elements.Add(Marks.Error(area.X + 37, line, 3.6));
+            elements.Add(Marks.Error(area.X + 37, line, 3.2));
             elements.Add(Label.CentredOn(area.X + 39.8, line, "error", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-            elements.Add(Marks.Warning(area.X + 52, line, 3.6));
+            elements.Add(Marks.Warning(area.X + 52, line, 3.2));
             elements.Add(Label.CentredOn(area.X + 54.8, line, "warning", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         }
 
@@ -91,6 +106,7 @@ internal static class Legend
             lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 4));
         if (findings.Count > MostFindings)
             lines.Add($"and {findings.Count - MostFindings} more findings");
+        lines.AddRange(SheetText.Wrapped(Reading, width - 4));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4));
         return lines;
     }

@@ -16,16 +16,19 @@ internal static class Measures
     public const double Inset = 0.35;
 
     /// <summary>Free strand at each side of a label in a gutter.</summary>
-    public const double LabelLead = 1;
+    public const double LabelLead = 1.4;
 
     /// <summary>Straight strand at each side of a crossing.</summary>
-    public const double Lead = 1.4;
+    public const double Lead = 2;
 
     /// <summary>
-    /// Horizontal room for one exchange of neighbours, the widest first. At 4 mm two strands cross at about a right angle, at
-    /// 2.5 mm at 53 degrees, and crossings stay more than 5 mm apart.
+    /// Horizontal room for one exchange of neighbours, the widest first. At 4 mm two running strands cross at about a right angle, at
+    /// 2.6 mm at 55 degrees, and no three crossings lie within 2.5 mm.
     /// </summary>
-    public static readonly IReadOnlyList<double> Stages = [4, 3.5, 3, 2.5];
+    public static readonly IReadOnlyList<double> Stages = [4, 3.5, 3, 2.6];
+
+    /// <summary>No more than two crossings lie within this distance, with a little to spare over 2.5 mm for the rounding of corners.</summary>
+    public const double Crowded = 2.55;
 
     /// <summary>Gap before a further array connector of the same part.</summary>
     public const double ConnectorGap = 4.6;

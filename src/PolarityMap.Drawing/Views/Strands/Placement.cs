@@ -214,7 +214,7 @@ internal sealed class Placement
     public double LaneWidth(List<Row> rows) => rows.Select(r => SheetText.Width(_text.Lane(r))).DefaultIfEmpty(0).Max();
 
     private bool PortNamesShown(Node node, List<Row> rows) =>
-        _text.Part(node).Shape.IsInterface || _text.Part(node).Shape.Ports.Count(p => p.Side == SideOf(rows)) > 1;
+        !node.NameInside && (_text.Part(node).Shape.IsInterface || _text.Part(node).Shape.Ports.Count(p => p.Side == SideOf(rows)) > 1);
 
     private Side SideOf(List<Row> rows) => _traced.Plant.Port(_traced.Graph.PlaceOf(rows[0].Position).Port).Side;
 
@@ -284,18 +284,19 @@ internal sealed class Placement
     {
         (Braid braid, List<int> strands) = Between(column);
         double label = strands.Select(s => SheetText.Width(_text.Strand(s))).DefaultIfEmpty(0).Max() + (2 * Measures.LabelLead);
-        bool keyed = false, straight = true;
+        bool straight = true;
+        double keys = 0;
         foreach (Way way in _layout.Ways)
         {
             int i = column - way.FirstColumn;
             if (i < 0 || i + 1 >= way.Passages.Count || way.Passages[i].Out is not { } from || way.Passages[i + 1].In is not { } to)
                 continue;
             straight &= from.Slot == to.Slot;
-            keyed |= to.Position >= 0 && _traced.Plant.Port(_traced.Graph.PlaceOf(to.Position).Port).Face.Family == ConnectorFamily.Array;
+            if (to.Position >= 0 && _traced.MatingAt(to.Position) is { } mating && _traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array)
+                keys = Math.Max(keys, Math.Max(SheetText.Width("opposed") + 1.5, mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + 2 : 0));
         }
 
-        if (keyed)
-            label = Math.Max(label, SheetText.Width("opposed") + 1.5);
+        label = Math.Max(label, keys);
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, (braid.Stages * _stage) + (2 * Measures.Lead)));

@@ -33,6 +33,24 @@ internal sealed class SheetText(TracedPlant traced)
 
     public string Port(Row row) => traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port).Name;
 
+    /// <summary>
+    /// The name in a small box: with its port where the part has several on that side, with its leg where it has legs.
+    /// </summary>
+    public string Inside(Node node)
+    {
+        Part part = Part(node);
+        foreach (Row row in node.Left.Concat(node.Right))
+        {
+            PortShape port = traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port);
+            if (part.Shape.IsCable && port.Leg > 0)
+                return $"{part.Name} leg {port.Leg}";
+            if (!part.Shape.IsCable && (part.Shape.IsInterface || part.Shape.Ports.Count(p => p.Side == port.Side) > 1))
+                return $"{part.Name}/{port.Name}";
+        }
+
+        return part.Name;
+    }
+
     public Part Part(Node node) => traced.Plant.Parts[node.Part];
 
     /// <summary>What a part is, in one line, such as <c>cord A-to-B 2 m</c>; a length is never parted from its unit.</summary>

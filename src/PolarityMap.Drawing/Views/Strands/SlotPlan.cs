@@ -8,113 +8,211 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// Gives every row its slot, column by column from the left, so that a mating runs straight wherever its connector can be
 /// drawn in the order of its partner. Positions inside a connector keep their order; only whole parts change places.
 /// </summary>
-internal sealed class SlotPlan(TracedPlant traced, Layout layout)
+internal sealed class SlotPlan
 {
-    /// <summary>A box or a passing strand in a column.</summary>
-    private sealed record Item(Node? Node, Row? Passing)
-    {
-        public double Wish { get; set; }
-    }
+    private readonly TracedPlant _traced;
+    private readonly Layout _layout;
+    private readonly Dictionary<Row, Row> _before = [];
+    private readonly List<Row>[] _passing;
 
-    public static void Make(TracedPlant traced, Layout layout) => new SlotPlan(traced, layout).Run();
-
-    private void Run()
+    private SlotPlan(TracedPlant traced, Layout layout)
     {
-        var before = new Dictionary<Row, Row>();
-        var passing = new List<Row>[layout.Columns.Count];
-        for (int c = 0; c < passing.Length; c++)
-            passing[c] = [];
+        _traced = traced;
+        _layout = layout;
+        _passing = new List<Row>[layout.Columns.Count];
+        for (int c = 0; c < _passing.Length; c++)
+            _passing[c] = [];
         foreach (Way way in layout.Ways)
         {
             for (int i = 0; i < way.Passages.Count; i++)
             {
                 Passage passage = way.Passages[i];
                 if (passage.Node is null)
-                    passing[way.FirstColumn + i].Add(passage.In!);
+                    _passing[way.FirstColumn + i].Add(passage.In!);
                 if (i > 0 && passage.In is { } into && way.Passages[i - 1].Out is { } from)
-                    before[into] = from;
+                    _before[into] = from;
+            }
+        }
+    }
+
+    /// <summary>A box or a passing strand in a column.</summary>
+    private sealed record Item(Node? Node, Row? Passing)
+    {
+        /// <summary>The middle of the rows that it is joined to at its left; NaN when it is joined to none.</summary>
+        public double Wish { get; init; }
+
+        /// <summary>Slots of its rows, counted from its first.</summary>
+        public int[] Offsets { get; set; } = [];
+
+        /// <summary>Where its first row would best be.</summary>
+        public double Start { get; set; }
+
+        public int Part => Node?.Part ?? -1;
+    }
+
+    /// <summary>
+    /// Orders the boxes of each column as the runs mention them, or by the middle of what they are joined to, whichever has
+    /// fewer crossings between columns; as the runs have it where both have as many, so that a wrong joint crosses where it is.
+    /// </summary>
+    public static void Make(TracedPlant traced, Layout layout)
+    {
+        var plan = new SlotPlan(traced, layout);
+        plan.Run(byMention: true);
+        long mentioned = plan.Crossings();
+        plan.Run(byMention: false);
+        if (mentioned <= plan.Crossings())
+            plan.Run(byMention: true);
+    }
+
+    private void Run(bool byMention)
+    {
+        int slots = 0;
+        for (int c = 0; c < _layout.Columns.Count; c++)
+            slots = Math.Max(slots, PlaceColumn(_layout.Columns[c], _passing[c], byMention));
+        _layout.SlotCount = slots;
+    }
+
+    /// <summary>Inversions between columns, which no drawing can have fewer crossings than.</summary>
+    private long Crossings()
+    {
+        long count = 0;
+        foreach (IGrouping<int, KeyValuePair<Row, Row>> gutter in _before.GroupBy(p => p.Key.Column))
+        {
+            int[] right = [.. gutter.OrderBy(p => p.Value.Slot).Select(p => p.Key.Slot)];
+            for (int i = 0; i < right.Length; i++)
+            {
+                for (int j = i + 1; j < right.Length; j++)
+                    count += right[i] > right[j] ? 1 : 0;
             }
         }
 
-        for (int c = 0; c < layout.Columns.Count; c++)
-            PlaceColumn(layout.Columns[c], passing[c], before);
-        layout.SlotCount = 1 + Math.Max(
-            layout.Columns.SelectMany(c => c).Select(n => n.LastSlot).DefaultIfEmpty(-1).Max(),
-            passing.SelectMany(p => p).Select(r => r.Slot).DefaultIfEmpty(-1).Max());
+        return count;
     }
 
-    private void PlaceColumn(List<Node> nodes, List<Row> passing, Dictionary<Row, Row> before)
+    /// <summary>Places a column; returns the first slot below it.</summary>
+    private int PlaceColumn(List<Node> nodes, List<Row> passing, bool byMention)
     {
         var items = new List<Item>(nodes.Count + passing.Count);
         foreach (Node node in nodes)
         {
-            Turn(node, before);
+            node.Turned.Clear();
+            Turn(node);
             Sort(node, node.Left);
             Sort(node, node.Right);
-            double[] slots = [.. node.Left.Where(before.ContainsKey).Select(r => (double)before[r].Slot)];
-            items.Add(new Item(node, null) { Wish = slots.Length > 0 ? slots.Average() : double.MaxValue });
+            double[] slots = [.. node.Left.Where(_before.ContainsKey).Select(r => (double)_before[r].Slot)];
+            items.Add(new Item(node, null) { Wish = slots.Length > 0 ? slots.Average() : double.NaN });
         }
 
-        foreach (Row row in passing)
-            items.Add(new Item(null, row) { Wish = before.TryGetValue(row, out Row? from) ? from.Slot : double.MaxValue });
-        Item[] ordered = [.. items.OrderBy(i => i.Wish).ThenBy(i => i.Node?.Part ?? -1)];
-        int free = 0;
-        for (int i = 0; i < ordered.Length; i++)
-            free = Place(ordered, i, free, before);
+        items.Sort((a, b) => byMention ? a.Part.CompareTo(b.Part) : (Last(a.Wish), a.Part).CompareTo((Last(b.Wish), b.Part)));
+
+        // A passing strand goes before the first box that stands lower.
+        foreach (Row row in passing.OrderBy(r => _before.TryGetValue(r, out Row? from) ? from.Slot : 0))
+        {
+            double wish = _before.TryGetValue(row, out Row? from) ? from.Slot : 0;
+            int at = items.FindIndex(i => i.Wish > wish);
+            items.Insert(at < 0 ? items.Count : at, new Item(null, row) { Wish = wish });
+        }
+
+        foreach (Item item in items)
+            Shape(item, items);
+        int below = Settle(items);
         nodes.Clear();
-        nodes.AddRange(ordered.Where(i => i.Node is not null).Select(i => i.Node!));
+        nodes.AddRange(items.Where(i => i.Node is not null).Select(i => i.Node!));
+        return below;
     }
 
-    /// <summary>Places one item at or below slot <paramref name="free"/>; returns the next free slot.</summary>
-    private static int Place(Item[] items, int index, int free, Dictionary<Row, Row> before)
+    private static double Last(double wish) => double.IsNaN(wish) ? double.MaxValue : wish;
+
+    /// <summary>The slots of an item's rows among themselves: spread as what they are joined to, unless something else stands between.</summary>
+    private void Shape(Item item, List<Item> items)
     {
-        Item item = items[index];
+        if (item.Node is not { } node)
+        {
+            item.Offsets = [0];
+            item.Start = item.Wish;
+            return;
+        }
+
+        int count = node.RowCount;
+        List<int> wished = [.. node.Left.Where(_before.ContainsKey).Select(r => _before[r].Slot).Order()];
+        bool spread = wished.Count > 1 && wished[^1] - wished[0] >= wished.Count
+            && !items.Any(o => o != item && o.Wish > wished[0] && o.Wish < wished[^1]);
+        var offsets = new List<int>(count);
+        if (spread)
+            offsets.AddRange(wished.Select(w => w - wished[0]));
+        while (offsets.Count < count)
+            offsets.Add(offsets.Count == 0 ? 0 : offsets[^1] + 1);
+        item.Offsets = [.. offsets];
+        item.Start = wished.Count == 0 ? double.NaN : spread ? wished[0] : wished.Average() - ((wished.Count - 1) / 2.0);
+    }
+
+    /// <summary>
+    /// Puts the items one below the other, each as near to its wish as the others let it (isotonic regression by pooling
+    /// adjacent violators). Returns the first slot below.
+    /// </summary>
+    private static int Settle(List<Item> items)
+    {
+        var pools = new List<(double Sum, int Count)>();
+        int above = 0;
+        foreach (Item item in items)
+        {
+            double lastMean = pools.Count > 0 ? pools[^1].Sum / pools[^1].Count : 0;
+            pools.Add((double.IsNaN(item.Start) ? lastMean : item.Start - above, 1));
+            while (pools.Count > 1 && pools[^2].Sum / pools[^2].Count > pools[^1].Sum / pools[^1].Count)
+            {
+                pools[^2] = (pools[^2].Sum + pools[^1].Sum, pools[^2].Count + pools[^1].Count);
+                pools.RemoveAt(pools.Count - 1);
+            }
+
+            above += item.Offsets.Length == 0 ? 0 : item.Offsets[^1] + 1;
+        }
+
+        int next = 0;
+        above = 0;
+        foreach ((double sum, int count) in pools)
+        {
+            int shift = Math.Max(0, (int)Math.Round(sum / count));
+            for (int k = 0; k < count; k++)
+            {
+                Item item = items[next++];
+                SetSlots(item, above + shift);
+                above += item.Offsets.Length == 0 ? 0 : item.Offsets[^1] + 1;
+            }
+        }
+
+        return items.Max(i => i.Offsets.Length == 0 ? 0 : (i.Node?.LastSlot ?? i.Passing!.Slot) + 1);
+    }
+
+    private static void SetSlots(Item item, int start)
+    {
         if (item.Passing is { } row)
         {
-            row.Slot = Math.Max(free, before.TryGetValue(row, out Row? from) ? from.Slot : 0);
-            return row.Slot + 1;
+            row.Slot = start;
+            return;
         }
 
         Node node = item.Node!;
-        int count = node.RowCount;
-        List<int> wished = [.. node.Left.Where(before.ContainsKey).Select(r => before[r].Slot).Order()];
-        bool holesTaken = wished.Count > 1 && wished[^1] - wished[0] >= wished.Count
-            && items.Any(o => o != item && o.Wish > wished[0] && o.Wish < wished[^1]);
-        int start = wished.Count == 0 ? free : wished[0];
-        if (holesTaken)
-        {
-            start = (int)Math.Round(wished.Average() - ((count - 1) / 2.0));
-            wished = [];
-        }
-
-        var slots = new List<int>(count);
-        int shift = Math.Max(0, free - start);
-        foreach (int wish in wished)
-            slots.Add(wish + shift);
-        while (slots.Count < count)
-            slots.Add(slots.Count == 0 ? start + shift : slots[^1] + 1);
         for (int i = 0; i < node.Left.Count; i++)
-            node.Left[i].Slot = slots[i];
+            node.Left[i].Slot = start + item.Offsets[i];
         for (int i = 0; i < node.Right.Count; i++)
-            node.Right[i].Slot = slots[i];
-        return slots.Count == 0 ? free : slots[^1] + 1;
+            node.Right[i].Slot = start + item.Offsets[i];
     }
 
     /// <summary>Decides for each leg of a cable whether it is drawn turned over, from the mating at its left.</summary>
-    private void Turn(Node node, Dictionary<Row, Row> before)
+    private void Turn(Node node)
     {
-        Part part = traced.Plant.Parts[node.Part];
+        Part part = _traced.Plant.Parts[node.Part];
         if (!part.Shape.IsCable)
             return;
         var decided = new HashSet<int>();
         foreach (Row row in node.Left)
         {
-            PortRef port = traced.Graph.PlaceOf(row.Position).Port;
+            PortRef port = _traced.Graph.PlaceOf(row.Position).Port;
             int leg = part.Shape.Ports[port.Port].Leg;
-            int mate = traced.Graph.Outside[row.Position];
-            if (mate < 0 || !before.ContainsKey(row) || !decided.Add(leg) || traced.MatingAt(row.Position) is not { } mating)
+            int mate = _traced.Graph.Outside[row.Position];
+            if (mate < 0 || !_before.ContainsKey(row) || !decided.Add(leg) || _traced.MatingAt(row.Position) is not { } mating)
                 continue;
-            PortRef other = traced.Graph.PlaceOf(mate).Port;
+            PortRef other = _traced.Graph.PlaceOf(mate).Port;
             bool otherTurned = IsTurned(other, node.Column - 1);
             if (mating.Keys == Keying.Aligned ? !otherTurned : otherTurned)
                 node.Turned.Add(leg);
@@ -126,10 +224,10 @@ internal sealed class SlotPlan(TracedPlant traced, Layout layout)
     {
         for (int c = column; c >= 0; c--)
         {
-            foreach (Node node in layout.Columns[c])
+            foreach (Node node in _layout.Columns[c])
             {
                 if (node.Part == port.Part)
-                    return node.Turned.Contains(traced.Plant.Port(port).Leg);
+                    return node.Turned.Contains(_traced.Plant.Port(port).Leg);
             }
         }
 
@@ -141,12 +239,12 @@ internal sealed class SlotPlan(TracedPlant traced, Layout layout)
     {
         rows.Sort((a, b) =>
         {
-            PositionPlace pa = traced.Graph.PlaceOf(a.Position);
-            PositionPlace pb = traced.Graph.PlaceOf(b.Position);
+            PositionPlace pa = _traced.Graph.PlaceOf(a.Position);
+            PositionPlace pb = _traced.Graph.PlaceOf(b.Position);
             if (pa.Port != pb.Port)
                 return pa.Port.Port.CompareTo(pb.Port.Port);
             int order = pa.Position.CompareTo(pb.Position);
-            return node.Turned.Contains(traced.Plant.Port(pa.Port).Leg) ? -order : order;
+            return node.Turned.Contains(_traced.Plant.Port(pa.Port).Leg) ? -order : order;
         });
     }
 }

@@ -13,10 +13,16 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
     /// <summary>Room at the right for the marks of findings.</summary>
     public const double MarkWidth = 13;
 
+    private const double RingRadius = 1.1;
+
+    /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
+    private const double KeyHeight = 1.4;
+
     private readonly TracedPlant _traced = input.Traced;
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(input.Findings);
     private readonly HashSet<int> _keyedGutters = [];
     private readonly List<SceneElement> _boxes = [];
+    private readonly List<SceneElement> _outlines = [];
     private readonly List<SceneElement> _strands = [];
     private readonly List<SceneElement> _labels = [];
     private readonly List<SceneElement> _marks = [];
@@ -41,6 +47,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         [
             new SceneGroup("parts", _boxes),
             new SceneGroup("strands", _strands),
+            new SceneGroup("outlines", _outlines),
             new SceneGroup("labels", _labels),
             new SceneGroup("findings", _marks),
         ];
@@ -83,7 +90,11 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         double top = originY + placement.Top(node);
         double bottom = originY + placement.Bottom(node);
         Part part = text.Part(node);
-        _boxes.Add(new Box(X(place.X), top, place.Width, bottom - top, 0.8, Palette.Ink, part.Shape.IsCable ? LineWidths.Inner : LineWidths.Outline, Palette.PartFill));
+        var outline = new Box(X(place.X), top, place.Width, bottom - top, 0.8, Palette.Ink, part.Shape.IsCable ? LineWidths.Inner : LineWidths.Outline);
+        _boxes.Add(outline with { Stroke = null, Fill = Palette.PartFill });
+
+        // The outline is drawn over the strands, whose halos would cut it.
+        _outlines.Add(outline);
         if (node.NameInside)
         {
             string inside = place.Text.Inside[node];
@@ -232,15 +243,15 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
 
-    /// <summary>The strand's end at the right of a band: its label, and an open arrowhead that says it goes on below.</summary>
+    /// <summary>The strand's end at the right of a band: its label, and a ring that says it goes on below.</summary>
     private RouteSegment AddFoldEnd(int column, int strand, Row from)
     {
         GutterPlace gutter = placement.Gutters[column];
         double x = placement.Columns[column].Right + gutter.ArrowLeft;
         AddLabel(x + (gutter.Label / 2), Y(from), text.Strand(strand));
-        double tip = X(x + gutter.Label + Marks.ArrowLength);
-        _marks.Add(GoesOn(tip, Y(from)));
-        return RouteSegment.Line(new Point(tip - Marks.ArrowLength, Y(from)));
+        double end = X(x + gutter.Label + RingRadius + 0.5);
+        _marks.Add(GoesOn(end, Y(from)));
+        return RouteSegment.Line(new Point(end, Y(from)));
     }
 
     /// <summary>The strand's start at the left of the next band.</summary>
@@ -250,16 +261,17 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         double right = placement.Columns[column + 1].X;
         double x = right - gutter.ArrowRight - gutter.Label;
         AddLabel(x + (gutter.Label / 2), Y(to), text.Strand(strand));
-        _marks.Add(GoesOn(X(x), Y(to)));
+        double start = X(x - RingRadius - 0.5);
+        _marks.Add(GoesOn(start, Y(to)));
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
-        return new Point(X(x), Y(to));
+        return new Point(start, Y(to));
     }
 
-    /// <summary>A bar at an open end; at a loop, which has none, the arrowhead that says it goes on, here back to its start.</summary>
+    /// <summary>A bar at an open end; at a loop, which has none, the ring that says it goes on, here back to its start.</summary>
     private SceneElement EndMark(int strand, double x, double y) => _traced.Strands.IsLoop(strand) ? GoesOn(x, y) : Marks.DeadEnd(x, y);
 
-    private static Polygon GoesOn(double tipX, double y) =>
-        new([(tipX, y), (tipX - Marks.ArrowLength, y - 1.3), (tipX - Marks.ArrowLength, y + 1.3)], Palette.Ink, LineWidths.Inner, Palette.Paper);
+    /// <summary>A ring: the strand goes on at the ring with its number in the next band, or at a loop back at its start.</summary>
+    private static Circle GoesOn(double x, double y) => new(x, y, RingRadius, Palette.Ink, LineWidths.Inner, Palette.Paper);
 
     private void AddGutter(int column, int strand, Row from, Row to, List<RouteSegment> segments)
     {
@@ -360,18 +372,25 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         if (way.Passages[0].Out is { } from && way.Passages[0].In is null)
         {
             if (lightFromLeft)
-                _marks.Add(Marks.ArrowRight(leftX + Marks.ArrowLength, Y(from), Palette.Ink));
+                AddArrow(Marks.ArrowRight(leftX + Marks.ArrowLength, Y(from), Palette.Ink));
             else if (left is not null && lightFromRight)
-                _marks.Add(Marks.ArrowLeft(leftX, Y(from), Palette.Ink));
+                AddArrow(Marks.ArrowLeft(leftX, Y(from), Palette.Ink));
         }
 
         if (way.Passages[^1] is { Out: null, In: { } to })
         {
             if (lightFromRight)
-                _marks.Add(Marks.ArrowLeft(rightX - Marks.ArrowLength, Y(to), Palette.Ink));
+                AddArrow(Marks.ArrowLeft(rightX - Marks.ArrowLength, Y(to), Palette.Ink));
             else if (right is not null && lightFromLeft)
-                _marks.Add(Marks.ArrowRight(rightX, Y(to), Palette.Ink));
+                AddArrow(Marks.ArrowRight(rightX, Y(to), Palette.Ink));
         }
+    }
+
+    /// <summary>An arrowhead with a rim of paper, so that it stands out from a wide dark strand.</summary>
+    private void AddArrow(Polygon arrow)
+    {
+        _marks.Add(arrow with { Stroke = Palette.Paper, StrokeWidthMm = 0.9, Fill = Palette.Paper });
+        _marks.Add(arrow);
     }
 
     /// <summary>The keys of every array mating: a tab on each connector and the word, above the connectors.</summary>
@@ -424,11 +443,11 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         if (mating.Keys == Keying.Aligned)
             _labels.Add(Marks.KeyUp(rightX, topRight));
         else
-            _labels.Add(Marks.KeyDown(rightX, Y(right[^1]) + (Measures.Pitch / 2) - Measures.Inset));
+            _labels.Add(Marks.KeyDown(rightX, topRight - KeyHeight));
         // Where the drawing is folded the word stands at the end of the upper band.
         string word = mating.Keys.Word();
         double middle = folded ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
-        double baseline = (folded ? topLeft : Math.Min(topLeft, topRight)) - 1.9;
+        double baseline = (folded ? topLeft : Math.Min(topLeft, topRight)) - 2.1;
         _labels.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         if (mating.Through is { } adapter)
             _labels.Add(new Label(middle, baseline - Measures.LineOfText, _traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));

@@ -129,6 +129,8 @@ public sealed class StrandsView : IDrawingView
             Revision = title.Revision,
             DateOfIssue = title.Date,
             Creator = title.Author,
+            Sheet = input.Sheet,
+            Sheets = input.Sheets,
         };
     }
 

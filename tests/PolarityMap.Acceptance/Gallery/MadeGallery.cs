@@ -1,0 +1,77 @@
+using Xunit;
+
+namespace PolarityMap.Acceptance.Gallery;
+
+/// <summary>The gallery as the program makes it now, in a folder that is deleted afterwards.</summary>
+internal sealed class MadeGallery
+{
+    private static readonly Lazy<MadeGallery> Made = new(() => new MadeGallery());
+
+    private readonly SortedDictionary<string, string> _files = new(StringComparer.Ordinal);
+    private readonly Dictionary<GalleryDocument, Outcome> _checks = [];
+    private readonly Dictionary<Figure, string[]> _calls = [];
+
+    private MadeGallery()
+    {
+        string root = Directory.CreateTempSubdirectory("gallery-").FullName;
+        try
+        {
+            foreach (GalleryDocument document in GalleryIndex.Documents)
+                Place(root, document);
+            foreach (GalleryDocument document in GalleryIndex.Documents)
+                Make(Path.Combine(root, document.Folder), document);
+        }
+        finally
+        {
+            Directory.Delete(root, recursive: true);
+        }
+
+        _files["README.md"] = IndexPage.Write(this);
+    }
+
+    /// <summary>Made once, on first use.</summary>
+    public static MadeGallery Now => Made.Value;
+
+    /// <summary>Every generated file by its path inside the gallery, parted by strokes.</summary>
+    public IReadOnlyDictionary<string, string> Files => _files;
+
+    /// <summary>The drawings among the files.</summary>
+    public IEnumerable<string> Svgs => _files.Keys.Where(p => p.EndsWith(".svg", StringComparison.Ordinal));
+
+    public Outcome CheckOf(GalleryDocument document) => _checks[document];
+
+    /// <summary>The call that made a figure.</summary>
+    public IReadOnlyList<string> CallOf(Figure figure) => _calls[figure];
+
+    private void Place(string root, GalleryDocument document)
+    {
+        string folder = Directory.CreateDirectory(Path.Combine(root, document.Folder)).FullName;
+        string text = document.Written ?? File.ReadAllText(Path.Combine(Repository.Gallery, document.Folder, document.File));
+        File.WriteAllText(Path.Combine(folder, document.File), text);
+        if (document.Written is not null)
+            _files[$"{document.Folder}/{document.File}"] = text;
+    }
+
+    private void Make(string folder, GalleryDocument document)
+    {
+        Outcome check = Product.Run(folder, "check", document.File);
+        _checks[document] = check;
+        _files[$"{document.Folder}/{document.Report}"] = check.Out;
+        foreach (Figure figure in document.Figures)
+        {
+            string[] call = ["draw", document.File, .. figure.Options, "-o", figure.Svg];
+            Outcome drawn = Product.Run(folder, call);
+
+            // A document about spare fibres has no strand with light on it.
+            if (drawn.Status != 0 && drawn.Error.Contains("--dark", StringComparison.Ordinal))
+            {
+                call = [.. call, "--dark"];
+                drawn = Product.Run(folder, call);
+            }
+
+            Assert.True(drawn.Status == 0, $"{document.Folder}/{figure.Svg} cannot be drawn: {drawn.Error}");
+            _calls[figure] = call;
+            _files[$"{document.Folder}/{figure.Svg}"] = File.ReadAllText(Path.Combine(folder, figure.Svg));
+        }
+    }
+}

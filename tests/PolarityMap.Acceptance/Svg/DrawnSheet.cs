@@ -1,0 +1,104 @@
+using System.Buffers;
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Xml.Linq;
+using PolarityMap.Acceptance.Gallery;
+using PolarityMap.Drawing.Fonts;
+
+namespace PolarityMap.Acceptance.Svg;
+
+/// <summary>A drawing of the gallery, read back from its SVG text alone.</summary>
+internal sealed class DrawnSheet
+{
+    /// <summary>Thousandths are rounded away in the file, once for each number in a sum.</summary>
+    public const double Rounding = 0.002;
+
+    // How far the tails of g, j, p, q, y hang below the line, as a share of the font size. From memory: a fifth is usual
+    // for the family the font was made from.
+    private const double Descender = 0.21;
+
+    private static readonly SearchValues<char> WithTail = SearchValues.Create("gjpqy,;()");
+
+    private static readonly XNamespace Ns = "http://www.w3.org/2000/svg";
+    private static readonly ConcurrentDictionary<string, DrawnSheet> Sheets = new();
+
+    private DrawnSheet(string text)
+    {
+        Text = text;
+        Root = XDocument.Parse(text).Root!;
+        double[] box = [.. Root.Attribute("viewBox")!.Value.Split(' ').Select(Number)];
+        Sheet = new Rect(box[0], box[1], box[2], box[3]);
+        Parts = [.. Layer("parts").Elements(Ns + "rect").Select(Rectangle)];
+        Strands = [.. Layer("strands").Elements(Ns + "g").Select(Strand)];
+        Texts = [.. Root.Descendants(Ns + "text").Select(ReadText)];
+
+        // White boxes among the labels: they cover what was drawn before.
+        Covers = [.. Layer("labels").Elements(Ns + "rect").Where(r => r.Attribute("fill")?.Value == "#FFFFFF").Select(Rectangle)];
+        StrandLabels = [.. Texts.Where(t => t.Layer == "labels" && StrandNumber(t.Content) > 0)];
+    }
+
+    public string Text { get; }
+
+    public XElement Root { get; }
+
+    public Rect Sheet { get; }
+
+    /// <summary>The boxes of parts.</summary>
+    public IReadOnlyList<Rect> Parts { get; }
+
+    public IReadOnlyList<DrawnStrand> Strands { get; }
+
+    public IReadOnlyList<DrawnText> Texts { get; }
+
+    public IReadOnlyList<Rect> Covers { get; }
+
+    /// <summary>The labels of strands in gutters, such as <c>7 RD</c>.</summary>
+    public IReadOnlyList<DrawnText> StrandLabels { get; }
+
+    /// <summary>The sheet with this path inside the gallery, as the program draws it now.</summary>
+    public static DrawnSheet Of(string svg) => Sheets.GetOrAdd(svg, static path => new DrawnSheet(MadeGallery.Now.Files[path]));
+
+    /// <summary>The number in a strand's label, a number and two capitals (and more for a second colour); else 0.</summary>
+    public static int StrandNumber(string content)
+    {
+        int blank = content.IndexOf(' ');
+        return blank > 0 && content.Length >= blank + 3 && char.IsAsciiLetterUpper(content[blank + 1]) && char.IsAsciiLetterUpper(content[blank + 2])
+            && int.TryParse(content.AsSpan(0, blank), NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
+    }
+
+    private static double Number(string text) => double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    private static double Number(XElement element, string name) => Number(element.Attribute(name)!.Value);
+
+    private XElement Layer(string id) => Root.Descendants(Ns + "g").Single(g => g.Attribute("id")?.Value == id);
+
+    private static Rect Rectangle(XElement rect) => new(Number(rect, "x"), Number(rect, "y"), Number(rect, "width"), Number(rect, "height"));
+
+    private static DrawnStrand Strand(XElement group)
+    {
+        (string, string, double)[] strokes =
+            [.. group.Elements(Ns + "path").Select(p => (p.Attribute("d")!.Value, p.Attribute("stroke")!.Value, Number(p, "stroke-width")))];
+        return new DrawnStrand(
+            int.Parse(group.Attribute("id")!.Value["strand-".Length..], CultureInfo.InvariantCulture),
+            group.Element(Ns + "title")?.Value ?? "",
+            [.. strokes.Select(s => s.Item1).Distinct().Select(SvgPath.Flatten)],
+            strokes);
+    }
+
+    private static string? Inherited(XElement element, string name) =>
+        element.AncestorsAndSelf().Select(e => e.Attribute(name)?.Value).FirstOrDefault(v => v is not null);
+
+    private static DrawnText ReadText(XElement text)
+    {
+        double size = Number(Inherited(text, "font-size")!);
+        double cap = size * FontMetrics.CapHeightPerEm;
+        double width = FontMetrics.WidthMm(text.Value, cap);
+        double x = Number(text, "x");
+        double left = text.Attribute("text-anchor")?.Value switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
+        double baseline = Number(text, "y");
+        var capitals = new Rect(left, baseline - cap, width, cap);
+        double tail = text.Value.AsSpan().ContainsAny(WithTail) ? size * Descender : 0;
+        string layer = text.Ancestors().LastOrDefault(a => a.Attribute("id") is not null)?.Attribute("id")!.Value ?? "";
+        return new DrawnText(layer, text.Value, cap, capitals, capitals with { Height = cap + tail }, Inherited(text, "fill")!);
+    }
+}

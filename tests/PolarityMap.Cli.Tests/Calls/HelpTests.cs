@@ -1,0 +1,75 @@
+using Xunit;
+
+namespace PolarityMap.Cli.Tests.Calls;
+
+public sealed class HelpTests
+{
+    private static readonly string[] Names = ["check", "trace", "draw", "explain", "schema", "new"];
+
+    public static TheoryData<string> Commands => [.. Names];
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void A_command_s_help_has_examples_that_name_it(string command)
+    {
+        using var bench = new Workbench();
+        Outcome outcome = bench.Run(command, "--help");
+        Assert.Equal(0, outcome.Status);
+        Assert.Contains("Examples:", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains($"polaritymap {command}", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal("", outcome.Error);
+    }
+
+    // An example that the program refuses is worse than none.
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void The_examples_of_a_command_s_help_are_accepted(string command)
+    {
+        string plant = Samples.Clean.Replace("stage", "lighting", StringComparison.Ordinal);
+        string[] examples;
+        using (var bench = new Workbench())
+            examples = [.. bench.Run(command, "--help").Out.Split('\n').Select(l => l.Trim()).Where(l => l.StartsWith($"polaritymap {command}", StringComparison.Ordinal) && !l.Contains('[', StringComparison.Ordinal))];
+        Assert.NotEmpty(examples);
+        Assert.All(examples, example =>
+        {
+            using var bench = new Workbench().With("as-built.yaml", plant);
+            if (command != "new")
+                bench.With("plant.yaml", plant);
+
+            // What follows two blanks is a remark, what follows > belongs to the shell.
+            string call = example.Split("  ")[0].Split(" > ")[0];
+            Outcome outcome = bench.Run(call.Split(' ')[1..]);
+            Assert.True(outcome.Status == 0, $"{call}: {outcome.Error}");
+        });
+    }
+
+    [Theory]
+    [InlineData("--help")]
+    [InlineData("-h")]
+    [InlineData("-?")]
+    public void The_main_help_lists_every_command_on_one_line(string option)
+    {
+        using var bench = new Workbench();
+        Outcome outcome = bench.Run(option);
+        Assert.Equal(0, outcome.Status);
+        Assert.Contains("Examples:", outcome.Out, StringComparison.Ordinal);
+        string list = outcome.Out[outcome.Out.IndexOf("Commands:", StringComparison.Ordinal)..];
+        string[] lines = list.Split('\n', StringSplitOptions.RemoveEmptyEntries)[1..];
+        Assert.Equal(Names, lines.Select(l => l.Split(' ', StringSplitOptions.RemoveEmptyEntries)[0]));
+    }
+
+    [Fact]
+    public void The_version_is_a_number_of_three_parts()
+    {
+        using var bench = new Workbench();
+        Assert.Matches(@"^\d+\.\d+\.\d+", bench.Run("--version").Out);
+    }
+
+    // The caution has to be where fibres are traced.
+    [Fact]
+    public void The_help_of_trace_warns_of_live_fibres()
+    {
+        using var bench = new Workbench();
+        Assert.Contains("Assume every fibre is live", bench.Run("trace", "--help").Out, StringComparison.Ordinal);
+    }
+}
