@@ -14,7 +14,7 @@ public static class PlantDocument
     /// </summary>
     public static Plant? Read(string path, IDocumentSource source, ProblemList problems)
     {
-        if (Load(path, new SourcePlace(path, 1, 1), source, problems) is not { } root)
+        if (Load(path, new SourcePlace(path, 0, 0), source, problems) is not { } root)
             return null;
         var binder = new PlantBinder(problems);
         if (root.Find(DocumentKeys.Design) is not { } design)

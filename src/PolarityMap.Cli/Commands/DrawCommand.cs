@@ -16,11 +16,11 @@ internal sealed class DrawCommand : ICommandFile
     public Command Build(CommandContext context)
     {
         Argument<string> plant = CommonOptions.Plant();
-        Option<string?> output = CommonOptions.Output("An SVG file, or a folder for one sheet per network; the standard is the plant's name with .svg.");
+        Option<string?> output = CommonOptions.Output("An SVG file, or a folder for one sheet per network; without it the plant's name with .svg.");
         var network = new Option<string?>("--network") { Description = "Only strands of this network.", HelpName = "NAME" };
         var part = new Option<string?>("--part") { Description = "Only strands that pass this part.", HelpName = "NAME" };
         var dark = new Option<bool>("--dark") { Description = "Also strands that no interface is on, such as spare fibres." };
-        var embed = new Option<bool>("--embed-font") { Description = "Put the font into the file, so that it looks the same everywhere." };
+        var bare = new Option<bool>("--without-font") { Description = "Leave the font out of the file: smaller, for word processors; right only where PolarityMap Sans is installed." };
         var command = new Command("draw",
             """
             Draw every strand from end to end as SVG, with the findings marked.
@@ -31,8 +31,8 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml
               polaritymap draw plant.yaml -o sheets/          one sheet per network
               polaritymap draw plant.yaml --network lighting -o lighting.svg
-              polaritymap draw plant.yaml --part TRUNK --embed-font -o trunk.svg
-            """) { plant, output, network, part, dark, embed };
+              polaritymap draw plant.yaml --part TRUNK --without-font -o trunk.svg
+            """) { plant, output, network, part, dark, bare };
         command.SetAction(parsed =>
         {
             string path = parsed.GetValue(plant)!;
@@ -48,8 +48,8 @@ internal sealed class DrawCommand : ICommandFile
             string target = parsed.GetValue(output) ?? Path.ChangeExtension(Path.GetFileName(path), ".svg");
             bool folder = target.EndsWith('/') || target.EndsWith(Path.DirectorySeparatorChar) || Directory.Exists(context.FullPath(target));
             List<(string Path, string Svg)> sheets = folder
-                ? PerNetwork(traced, input, target, parsed.GetValue(embed))
-                : [(target, Sheet(input, parsed.GetValue(embed)) ?? throw Nothing())];
+                ? PerNetwork(traced, input, target, !parsed.GetValue(bare))
+                : [(target, Sheet(input, !parsed.GetValue(bare)) ?? throw Nothing())];
             if (sheets.Count == 0)
                 throw Nothing();
             foreach ((string file, string svg) in sheets)

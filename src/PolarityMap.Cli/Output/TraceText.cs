@@ -15,35 +15,35 @@ internal static class TraceText
     {
         var paint = new Paint(context.Colour);
         bool first = true;
-        foreach (int position in positions)
+        foreach (IGrouping<int, int> asked in positions.GroupBy(traced.StrandOf))
         {
             if (!first)
                 context.Out.WriteLine();
             first = false;
-            WriteStrand(traced, position, context.Out, paint);
+            WriteStrand(traced, [.. asked], context.Out, paint);
         }
 
         if (positions.Count == 0)
             context.Out.WriteLine("Nothing is plugged in here.");
     }
 
-    private static void WriteStrand(TracedPlant traced, int asked, TextWriter output, Paint paint)
+    private static void WriteStrand(TracedPlant traced, int[] asked, TextWriter output, Paint paint)
     {
-        int strand = traced.StrandOf(asked);
+        int strand = traced.StrandOf(asked[0]);
         ReadOnlySpan<int> positions = traced.Strands[strand];
         if (positions.Length == 1)
         {
-            output.WriteLine(paint.Strong($"{traced.Address(asked)}: {(traced.Graph.LaneAt(asked) is null ? "no fibre, nothing mated" : "nothing plugged in")}"));
+            output.WriteLine(paint.Strong($"{traced.Address(asked[0])}: {(traced.Graph.LaneAt(asked[0]) is null ? "no fibre, nothing mated" : "nothing plugged in")}"));
             return;
         }
 
-        output.WriteLine(paint.Strong($"strand {traced.NumberOf(strand)} at {traced.Address(asked)}: {Ends(traced, positions, strand)}"));
+        output.WriteLine(paint.Strong($"strand {traced.NumberOf(strand)} at {string.Join(" and ", asked.Select(traced.Address))}: {Ends(traced, positions, strand)}"));
         IReadOnlyList<Hop> hops = traced.Hops(strand);
         int widest = hops.Max(h => Name(traced, h).Length);
         for (int i = 0; i < hops.Count; i++)
         {
             Hop hop = hops[i];
-            string mark = hop.In == asked || hop.Out == asked ? ">" : " ";
+            string mark = asked.Contains(hop.In) || asked.Contains(hop.Out) ? ">" : " ";
             string line = $"{mark}{i + 1,4}  {Name(traced, hop).PadRight(widest)}  {Way(traced, hop)}";
             output.WriteLine(line.TrimEnd());
             if (hop.Out >= 0 && traced.MatingAt(hop.Out) is { } mating && traced.Graph.Outside[hop.Out] >= 0)

@@ -94,7 +94,7 @@ public sealed class CheckContext
         return Plant.Parts[Traced.Graph.PartOf(positions[0])].Place;
     }
 
-    /// <summary>The places of every mating along some strands, in order, each once.</summary>
+    /// <summary>The places of every mating and of every as-built difference along some strands, in order, each once.</summary>
     public IReadOnlyList<SourcePlace> PlacesAlong(IEnumerable<int> strands)
     {
         var places = new List<SourcePlace>();
@@ -102,6 +102,9 @@ public sealed class CheckContext
         {
             foreach (int p in Traced.Strands[strand])
             {
+                Part part = Plant.Parts[Traced.Graph.PartOf(p)];
+                if (part.IsAsBuilt && !places.Contains(part.Place))
+                    places.Add(part.Place);
                 if (Traced.MatingAt(p) is { } mating && !places.Contains(mating.Place))
                     places.Add(mating.Place);
             }

@@ -27,6 +27,9 @@ public sealed record Part(string Name, string Kind, Shape Shape, SourcePlace Pla
     /// <summary>Legs left over on purpose.</summary>
     public IReadOnlyList<int> SpareLegs { get; init; } = [];
 
+    /// <summary>True when an as-built difference describes the part; its place is then that of the difference.</summary>
+    public bool IsAsBuilt { get; init; }
+
     /// <summary>True for a cord that a run mentions without naming it.</summary>
     public bool IsInline { get; init; }
 }

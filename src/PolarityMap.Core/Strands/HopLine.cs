@@ -21,6 +21,8 @@ public static class HopLine
             line.Append(Words(traced, hop));
         }
 
+        if (traced.Strands.IsLoop(strand))
+            line.Append(" → back to its start");
         return line.ToString();
     }
 

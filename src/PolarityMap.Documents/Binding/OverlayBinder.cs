@@ -120,7 +120,7 @@ internal sealed class OverlayBinder(
                 return;
             }
 
-            plant.ReplacePart(index, BoundPart.Make(one, after, shape, entry.Key.Place, plant.Networks, old.IsInline));
+            plant.ReplacePart(index, BoundPart.Make(one, after, shape, entry.Key.Place, plant.Networks, old.IsInline) with { IsAsBuilt = true });
             described[index] = after;
             UpdateKeys(index, old.Shape);
         }

@@ -59,7 +59,7 @@ internal sealed class MadeGallery
         _files[$"{document.Folder}/{document.Report}"] = check.Out;
         foreach (Figure figure in document.Figures)
         {
-            string[] call = ["draw", document.File, .. figure.Options, "-o", figure.Svg];
+            string[] call = ["draw", document.File, "--without-font", .. figure.Options, "-o", figure.Svg];
             Outcome drawn = Product.Run(folder, call);
 
             // A document about spare fibres has no strand with light on it.

@@ -32,6 +32,15 @@ internal sealed class Braid
     /// <summary>Number of stages, each the room to run past one row; none where no two strands cross.</summary>
     public int Stages => (_rows.Length == 0 ? 0 : _rows[0].Length - 1) / 2;
 
+    /// <summary>Horizontal room for one stage, so that strands that run past the widest gap between rows are not too steep.</summary>
+    public double StageFor(double wanted)
+    {
+        double gap = 0;
+        for (int i = 1; i < _left.Length; i++)
+            gap = Math.Max(gap, Math.Max(_left[i] - _left[i - 1], _right[i] - _right[i - 1]));
+        return Math.Max(wanted, gap / Measures.Steepest);
+    }
+
     /// <summary>Plans a braid.</summary>
     /// <param name="left">Height of each strand where it enters, ascending by index.</param>
     /// <param name="right">Height of each strand where it leaves.</param>

@@ -12,9 +12,8 @@ internal static class Legend
 
     /// <summary>What a stranger to the drawing has to know.</summary>
     public const string Reading =
-        "A label such as 7 RD is the strand's number and colour; the colour is that of its fibre in the first array cable and stays with the strand. " +
-        "A and B are the positions of a duplex port, and A meets B. At a ring \u25CB the strand goes on at the ring with the same number. " +
-        "A wide line is a strand with a finding.";
+        "7 RD: strand 7, red as its fibre in the first array cable. A, B: duplex positions, A meets B. " +
+        "Ring: goes on at the ring of the same number. Wide: has a finding.";
 
     private const int MostFindings = 6;
 
@@ -46,7 +45,7 @@ internal static class Legend
     {
         var elements = new List<SceneElement>();
         const double rowHeight = 3.7;
-        const double columnWidth = 28;
+        const double columnWidth = 26;
         double top = area.Y + 2.6;
         FibreColour[] ordered = [.. colours.OrderBy(c => c.Number)];
         int rows = Math.Max(1, (ordered.Length + 2) / 3);

@@ -27,6 +27,9 @@ internal static class Measures
     /// </summary>
     public static readonly IReadOnlyList<double> Stages = [4, 3.5, 3, 2.6];
 
+    /// <summary>The steepest a running strand may be, as rise over run; two that cross then make more than 30 degrees.</summary>
+    public const double Steepest = 3;
+
     /// <summary>No more than two crossings lie within this distance, with a little to spare over 2.5 mm for the rounding of corners.</summary>
     public const double Crowded = 2.55;
 
@@ -37,7 +40,7 @@ internal static class Measures
     public const double LeftOutGap = 2.4;
 
     /// <summary>Gap between the bands of a folded drawing.</summary>
-    public const double BandGap = 5;
+    public const double BandGap = 4;
 
     /// <summary>Length of strand drawn beyond an open end.</summary>
     public const double Stub = 4;

@@ -99,9 +99,6 @@ internal sealed class Placement
     /// <summary>Height of all bands.</summary>
     public double Height => (Bands * (BandHeight + Measures.BandGap)) - Measures.BandGap;
 
-    /// <summary>Height of the column heads.</summary>
-    public double HeadHeight { get; private set; }
-
     /// <summary>Height of a row's middle.</summary>
     public double Y(Row row) => _y[row.Slot] + BandTop(row.Column);
 
@@ -230,7 +227,7 @@ internal sealed class Placement
             foreach (Node node in nodes)
             {
                 if (node.Left.Count > 0 && node.Right.Count > 0)
-                    middle = Math.Max(middle, Math.Max((Inside(node).Braid.Stages * _stage) + (2 * Measures.Lead), 6));
+                    middle = Math.Max(middle, Math.Max(Room(Inside(node).Braid), 6));
             }
 
             double width = place.LeftCell + place.LeftWords + place.Text.InsideWidth + middle + place.RightWords + place.RightCell;
@@ -245,38 +242,61 @@ internal sealed class Placement
         Fold();
     }
 
-    /// <summary>Sets columns side by side, and starts a new band where the next column would not fit.</summary>
+    /// <summary>
+    /// Sets columns side by side, and starts a new band where the next column would not fit; rather one or two columns earlier
+    /// than across a crossing.
+    /// </summary>
     private void Fold()
     {
-        double x = LeftMargin;
+        const int mostBack = 2;
         int band = 0;
         Width = 0;
-        for (int c = 0; c < Columns.Length; c++)
+        for (int first = 0; first < Columns.Length;)
         {
-            ColumnPlace place = Columns[c];
-            bool last = c == Columns.Length - 1;
-            if (c > 0)
+            int end = first + 1;
+            while (end < Columns.Length && BandWidth(first, end + 1) <= _widest)
+                end++;
+            for (int back = 1; end < Columns.Length && back <= mostBack && end - back > first; back++)
             {
-                double after = x + Gutters[c - 1].Width + place.Width + (last ? 0 : Gutters[c].HalfWidth);
-                if (after > _widest)
-                {
-                    Width = Math.Max(Width, x + Gutters[c - 1].HalfWidth);
-                    band++;
-                    x = Gutters[c - 1].HalfWidth;
-                }
-                else
-                {
-                    x += Gutters[c - 1].Width;
-                }
+                if (Gutters[end - back - 1].Crossing > 0 || Gutters[end - 1].Crossing == 0)
+                    continue;
+                end -= back;
             }
 
-            place.X = x;
-            place.Band = band;
-            x += place.Width;
-        }
+            double x = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth;
+            for (int c = first; c < end; c++)
+            {
+                Columns[c].X = x;
+                Columns[c].Band = band;
+                x += Columns[c].Width + (c + 1 < end ? Gutters[c].Width : 0);
+            }
 
-        Width = Math.Max(Width, x);
+            Width = Math.Max(Width, x + (end < Columns.Length ? Gutters[end - 1].HalfWidth : 0));
+            first = end;
+            band++;
+        }
     }
+
+    /// <summary>Width of a band of the columns from one to before another.</summary>
+    private double BandWidth(int first, int end)
+    {
+        double width = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth;
+        for (int c = first; c < end; c++)
+            width += Columns[c].Width + (c + 1 < end ? Gutters[c].Width : 0);
+        return width + (end < Columns.Length ? Gutters[end - 1].HalfWidth : 0);
+    }
+
+    /// <summary>
+    /// The stretch from one x to another in which a braid runs: in the middle, no longer than it needs, so that a small crossing
+    /// in a wide box is not flat. Without a crossing the whole stretch.
+    /// </summary>
+    public (double From, double To) Stretch(Braid braid, double x0, double x1)
+    {
+        double spare = braid.Stages == 0 ? 0 : Math.Max(0, x1 - x0 - (braid.Stages * braid.StageFor(_stage)));
+        return (x0 + (spare / 2), x1 - (spare / 2));
+    }
+
+    private double Room(Braid braid) => (braid.Stages * braid.StageFor(_stage)) + (2 * Measures.Lead);
 
     private static double LongestWord(string text) => text.Split(' ').Select(w => SheetText.Width(w)).DefaultIfEmpty(0).Max();
 
@@ -299,7 +319,7 @@ internal sealed class Placement
         label = Math.Max(label, keys);
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
-        return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, (braid.Stages * _stage) + (2 * Measures.Lead)));
+        return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, Room(braid)));
     }
 
     private void SetHeights()
@@ -311,7 +331,7 @@ internal sealed class Placement
             ColumnPlace place = Columns[c];
             double width = Math.Max(place.Width, 15);
             if (place.Text.Head.Length > 0 || _layout.Columns[c].Any(n => n.NameInside && n.Left.Count > 0))
-                head = Math.Max(head, (Math.Max(2, SheetText.Wrapped(place.Text.Head, width).Count) * Measures.LineOfText) + 1.5);
+                head = Math.Max(head, Head(place, width));
             foreach (Node node in _layout.Columns[c])
             {
                 if (!node.NameInside)
@@ -321,10 +341,17 @@ internal sealed class Placement
                 if (node.NameInside && ShowsOwnKeys(node))
                     gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], Measures.ConnectorGap);
             }
+
+            // The head of the small boxes stands above the first of them; below a large box it needs room of its own.
+            Node? small = _layout.Columns[c].Where(n => n.NameInside).MinBy(n => n.FirstSlot);
+            if (small is not null && _layout.Columns.SelectMany(n => n).Any(n => !n.NameInside && n.FirstSlot < small.FirstSlot))
+                gap[small.FirstSlot] = Math.Max(gap[small.FirstSlot], Head(place, width));
         }
 
-        HeadHeight = head;
-        double y = head + Measures.Pitch / 2;
+        // Heads of columns and names of large boxes stand side by side at the top.
+        if (_y.Length > 0)
+            gap[0] = Math.Max(gap[0], head);
+        double y = Measures.Pitch / 2;
         for (int s = 0; s < _y.Length; s++)
         {
             y += gap[s];
@@ -334,6 +361,10 @@ internal sealed class Placement
 
         BandHeight = y - (Measures.Pitch / 2);
     }
+
+    /// <summary>Height of a column's head, with room for the two lines that say how the keys beside it lie.</summary>
+    private static double Head(ColumnPlace place, double width) =>
+        (Math.Max(2, SheetText.Wrapped(place.Text.Head, width).Count) * Measures.LineOfText) + 1.5;
 
     /// <summary>True for a small box with an array mating at its left that is keyed unlike most of its gutter.</summary>
     private bool ShowsOwnKeys(Node node) => node.Column > 0 && node.Left.Any(r =>

@@ -51,24 +51,24 @@ internal sealed class SlotPlan
     }
 
     /// <summary>
-    /// Orders the boxes of each column as the runs mention them, or by the middle of what they are joined to, whichever has
-    /// fewer crossings between columns; as the runs have it where both have as many, so that a wrong joint crosses where it is.
+    /// Orders the boxes of each column as the document names them, or by the middle of what they are joined to, whichever has
+    /// fewer crossings between columns; as the document has it where both have as many, so that a wrong joint crosses where it is.
     /// </summary>
     public static void Make(TracedPlant traced, Layout layout)
     {
         var plan = new SlotPlan(traced, layout);
-        plan.Run(byMention: true);
-        long mentioned = plan.Crossings();
-        plan.Run(byMention: false);
-        if (mentioned <= plan.Crossings())
-            plan.Run(byMention: true);
+        plan.Run(asNamed: true);
+        long named = plan.Crossings();
+        plan.Run(asNamed: false);
+        if (named <= plan.Crossings())
+            plan.Run(asNamed: true);
     }
 
-    private void Run(bool byMention)
+    private void Run(bool asNamed)
     {
         int slots = 0;
         for (int c = 0; c < _layout.Columns.Count; c++)
-            slots = Math.Max(slots, PlaceColumn(_layout.Columns[c], _passing[c], byMention));
+            slots = Math.Max(slots, PlaceColumn(_layout.Columns[c], _passing[c], asNamed));
         _layout.SlotCount = slots;
     }
 
@@ -90,7 +90,7 @@ internal sealed class SlotPlan
     }
 
     /// <summary>Places a column; returns the first slot below it.</summary>
-    private int PlaceColumn(List<Node> nodes, List<Row> passing, bool byMention)
+    private int PlaceColumn(List<Node> nodes, List<Row> passing, bool asNamed)
     {
         var items = new List<Item>(nodes.Count + passing.Count);
         foreach (Node node in nodes)
@@ -103,7 +103,10 @@ internal sealed class SlotPlan
             items.Add(new Item(node, null) { Wish = slots.Length > 0 ? slots.Average() : double.NaN });
         }
 
-        items.Sort((a, b) => byMention ? a.Part.CompareTo(b.Part) : (Last(a.Wish), a.Part).CompareTo((Last(b.Wish), b.Part)));
+        if (asNamed)
+            items.Sort(InOrderOfTheDocument(nodes));
+        else
+            items.Sort((a, b) => (Last(a.Wish), a.Part).CompareTo((Last(b.Wish), b.Part)));
 
         // A passing strand goes before the first box that stands lower.
         foreach (Row row in passing.OrderBy(r => _before.TryGetValue(r, out Row? from) ? from.Slot : 0))
@@ -119,6 +122,27 @@ internal sealed class SlotPlan
         nodes.Clear();
         nodes.AddRange(items.Where(i => i.Node is not null).Select(i => i.Node!));
         return below;
+    }
+
+    /// <summary>
+    /// Named parts as the document describes them, numbers in names counted as numbers; a column with cords that have no name
+    /// of their own as the runs mention them.
+    /// </summary>
+    private Comparison<Item> InOrderOfTheDocument(List<Node> nodes)
+    {
+        if (nodes.Any(n => _traced.Plant.Parts[n.Part].IsInline))
+            return (a, b) => a.Part.CompareTo(b.Part);
+        return (a, b) =>
+        {
+            Part pa = _traced.Plant.Parts[a.Part];
+            Part pb = _traced.Plant.Parts[b.Part];
+            int order = string.CompareOrdinal(pa.Place.File, pb.Place.File);
+            if (order == 0)
+                order = (pa.Place.Line, pa.Place.Column).CompareTo((pb.Place.Line, pb.Place.Column));
+            if (order == 0)
+                order = NaturalOrder.Compare(pa.Name, pb.Name);
+            return order != 0 ? order : a.Part.CompareTo(b.Part);
+        };
     }
 
     private static double Last(double wish) => double.IsNaN(wish) ? double.MaxValue : wish;

@@ -238,6 +238,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             _inside[node] = plan = placement.Inside(node);
         double x0 = X(column.X + column.LeftCell + column.LeftWords + column.Text.InsideWidth);
         double x1 = X(column.Right - column.RightCell - column.RightWords);
+        (x0, x1) = placement.Stretch(plan.Braid, x0, x1);
         segments.Add(RouteSegment.Line(new Point(x0, Y(into))));
         segments.AddRange(Shifted(plan.Braid, plan.Strands.IndexOf(into.Strand), x0, x1));
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
@@ -292,6 +293,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         AddLabel(x1 + (gutter.Label / 2), Y(to), label);
         if (!_between.TryGetValue(column, out (Braid Braid, List<int> Strands) plan))
             _between[column] = plan = placement.Between(column);
+        (x0, x1) = placement.Stretch(plan.Braid, x0, x1);
         segments.Add(RouteSegment.Line(new Point(X(x0), Y(from))));
         segments.AddRange(Shifted(plan.Braid, plan.Strands.IndexOf(strand), X(x0), X(x1)));
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
@@ -444,10 +446,11 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             _labels.Add(Marks.KeyUp(rightX, topRight));
         else
             _labels.Add(Marks.KeyDown(rightX, topRight - KeyHeight));
-        // Where the drawing is folded the word stands at the end of the upper band.
+        // Where the two do not lie side by side the word stands at the left one.
         string word = mating.Keys.Word();
-        double middle = folded ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
-        double baseline = (folded ? topLeft : Math.Min(topLeft, topRight)) - 2.1;
+        bool apart = folded || Math.Abs(topLeft - topRight) > 0.1;
+        double middle = apart ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
+        double baseline = topLeft - 2.1;
         _labels.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         if (mating.Through is { } adapter)
             _labels.Add(new Label(middle, baseline - Measures.LineOfText, _traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));

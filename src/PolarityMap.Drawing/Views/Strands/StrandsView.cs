@@ -99,7 +99,7 @@ public sealed class StrandsView : IDrawingView
             }
         }
 
-        var wide = new Placement(traced, layout, text, Measures.Stages[0]);
+        var wide = new Placement(traced, layout, text, Measures.Stages[^1]);
         // Beyond A3 the sheet grows with the plant; nothing shrinks.
         double wideSheet = Math.Max(wide.Width + marks + 40, 420);
         SheetFrame wider = SheetFrame.For(SheetFormat.Custom(Math.Ceiling(wideSheet), 297), new TitleBlock());
