@@ -1,6 +1,6 @@
+using PolarityMap.Cli.Output;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
-using PolarityMap.Cli.Output;
 using PolarityMap.Documents;
 using PolarityMap.Documents.Text;
 
