@@ -15,6 +15,8 @@ internal static class Legend
         "7 RD: strand 7, red as its fibre in the first array cable. A, B: duplex positions, A meets B. " +
         "Ring: goes on at the ring of the same number. Wide: has a finding.";
 
+    private const double MarkSize = 3.2;
+
     private const int MostFindings = 6;
 
     /// <summary>The colour's name, and beside it the name that its letters come from where that is another.</summary>
@@ -73,9 +75,9 @@ internal static class Legend
 
         if (hasFindings)
         {
-            elements.Add(Marks.Error(area.X + 37, line, 3.2));
+            elements.Add(Marks.Error(area.X + 37, line, MarkSize));
             elements.Add(Label.CentredOn(area.X + 39.8, line, "error", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-            elements.Add(Marks.Warning(area.X + 52, line, 3.2));
+            elements.Add(Marks.Warning(area.X + 52, line, MarkSize));
             elements.Add(Label.CentredOn(area.X + 54.8, line, "warning", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         }
 
@@ -89,24 +91,33 @@ internal static class Legend
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach (string line in Lines(findings, area.Width))
+        foreach ((string line, Severity? severity) in Lines(findings, area.Width))
         {
-            elements.Add(new Label(area.X + 1.5, baseline, line, CapHeights.Strand, Anchor.Start, Palette.Ink));
+            double middle = baseline - (CapHeights.Strand / 2);
+            if (severity is { } s)
+                elements.Add(s == Severity.Error ? Marks.Error(area.X + 3.1, middle, MarkSize) : Marks.Warning(area.X + 3.1, middle, MarkSize));
+            elements.Add(new Label(area.X + (severity is null ? 1.5 : 5.6), baseline, line, CapHeights.Strand, Anchor.Start, Palette.Ink));
             baseline += Measures.LineOfText;
         }
 
         return new SceneGroup("notes", elements);
     }
 
-    private static List<string> Lines(IReadOnlyList<Finding> findings, double width)
+    /// <summary>The lines of the foot; the first line of a finding has its severity, for the mark before it.</summary>
+    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width)
     {
-        var lines = new List<string>();
+        var lines = new List<(string, Severity?)>();
         foreach (Finding finding in findings.Take(MostFindings))
-            lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 4));
+        {
+            List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
+            for (int i = 0; i < words.Count; i++)
+                lines.Add((words[i], i == 0 ? finding.Rule.Severity : null));
+        }
+
         if (findings.Count > MostFindings)
-            lines.Add($"and {findings.Count - MostFindings} more findings");
-        lines.AddRange(SheetText.Wrapped(Reading, width - 4));
-        lines.AddRange(SheetText.Wrapped(Caution, width - 4));
+            lines.Add(($"and {findings.Count - MostFindings} more findings", null));
+        lines.AddRange(SheetText.Wrapped(Reading, width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }
 }

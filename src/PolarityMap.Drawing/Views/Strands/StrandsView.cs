@@ -24,8 +24,10 @@ public sealed class StrandsView : IDrawingView
         SlotPlan.Make(traced, layout);
         var text = new SheetText(traced);
         var drawn = new HashSet<int>(strands);
-        Finding[] findings = [.. input.Findings.Where(f => f.Strands.Any(drawn.Contains))];
-        double marks = findings.Length > 0 ? StrandsPainter.MarkWidth : EndsOpen(layout) ? Measures.Stub + 1 : 0;
+        // A finding without a strand belongs to the plant as a whole and stands in words only.
+        bool whole = input.Network < 0 && input.Part < 0;
+        Finding[] findings = [.. input.Findings.Where(f => f.Strands.Count == 0 ? whole : f.Strands.Any(drawn.Contains))];
+        double marks = findings.Any(f => f.Strands.Count > 0) ? StrandsPainter.MarkWidth : EndsOpen(layout) ? Measures.Stub + 1 : 0;
         (SheetFormat format, Placement placement) = Fit(traced, layout, text, findings, marks);
 
         SheetFrame frame = SheetFrame.For(format, Title(input));
