@@ -67,8 +67,15 @@ internal sealed class DrawCommand : ICommandFile
 
     private static string? Sheet(ViewInput input, bool embed)
     {
-        DrawingSheet? sheet = ViewCatalogue.All[0].Draw(input);
-        return sheet is null ? null : SvgWriter.Write(sheet, new SvgOptions { EmbedFont = embed });
+        try
+        {
+            DrawingSheet? sheet = ViewCatalogue.All[0].Draw(input);
+            return sheet is null ? null : SvgWriter.Write(sheet, new SvgOptions { EmbedFont = embed });
+        }
+        catch (DrawingTooLargeException tooLarge)
+        {
+            throw new CallException($"{tooLarge.Message}; choose some with --network or --part");
+        }
     }
 
     /// <summary>One sheet for each network, or one for all where the plant has none or the call names one.</summary>

@@ -62,7 +62,7 @@ public sealed class LinkOutcome
     /// <summary>True when every lane of either end reaches the other end in the opposite direction.</summary>
     public bool IsProven { get; internal set; }
 
-    /// <summary>The links found to be one fault together with this one, itself included.</summary>
+    /// <summary>The links found to be one fault together with this one, itself included; of a crossed pair, all links of its array.</summary>
     public IReadOnlyList<int> Group { get; internal set; } = [];
 
     /// <summary>The two legs that changed places, when <see cref="Miss"/> is <see cref="Miss.WrongLeg"/>.</summary>
@@ -352,8 +352,10 @@ public sealed class LinkOutcomes
             int crossed = group.Count(IsCrossed);
             if (crossed == 0 || crossed > group.Count(o => o.IsProven))
                 continue;
+            int[] indices = [.. group.Select(o => o.Index)];
             foreach (LinkOutcome outcome in group.Where(IsCrossed))
             {
+                outcome.Group = indices;
                 outcome.IsCrossedPair = true;
                 _crossedStrands.UnionWith(outcome.Strands);
             }

@@ -14,7 +14,4 @@ public static class CapHeights
 
     /// <summary>Title of a sheet.</summary>
     public const double SheetTitle = 5;
-
-    /// <summary>Title of a figure.</summary>
-    public const double FigureTitle = 7;
 }

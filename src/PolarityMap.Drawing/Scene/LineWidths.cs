@@ -14,7 +14,4 @@ public static class LineWidths
 
     /// <summary>Leaders, title block rules, ticks.</summary>
     public const double Leader = 0.25;
-
-    /// <summary>Hatching and grids.</summary>
-    public const double Hatch = 0.18;
 }

@@ -25,6 +25,10 @@ public readonly record struct RouteSegment
 
     public static RouteSegment Cubic(Point control1, Point control2, Point end) => new(true, control1, control2, end);
 
+    /// <summary>The same piece further down.</summary>
+    public RouteSegment MovedDown(double by) =>
+        new(IsCurve, new Point(Control1.X, Control1.Y + by), new Point(Control2.X, Control2.Y + by), new Point(End.X, End.Y + by));
+
     /// <summary>Appends the points after <paramref name="from"/>, the segment's start.</summary>
     internal void AppendPoints(Point from, double tolerance, List<Point> points)
     {

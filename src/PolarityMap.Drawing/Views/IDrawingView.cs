@@ -37,5 +37,6 @@ public interface IDrawingView
     string Summary { get; }
 
     /// <summary>Draws, or returns null when the choice leaves nothing to draw.</summary>
+    /// <exception cref="DrawingTooLargeException">The choice is more than one sheet takes.</exception>
     DrawingSheet? Draw(ViewInput input);
 }

@@ -69,7 +69,7 @@ public sealed class BraidTests
     }, iter: 200);
 
     private static Braid Plan(int[] order) =>
-        Braid.Plan([.. Enumerable.Range(0, order.Length).Select(i => i * Pitch)], [.. order.Select(o => o * Pitch)]);
+        new(BraidPlan.Of(order), Enumerable.Range(0, order.Length).Select(i => i * Pitch), order.Select(o => o * Pitch));
 
     private static Route[] Routes(int[] order, double stage)
     {

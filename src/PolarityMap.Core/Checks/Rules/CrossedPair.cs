@@ -7,7 +7,7 @@ public sealed class CrossedPair : Rule
     public override string Title => "crossed pair";
 
     public override string Why =>
-        "A link reaches the right port with A and B exchanged, while its neighbours through the same array connector are right. So the " +
+        "A link reaches the right port with A and B exchanged, while at least as many of its neighbours through the same array connector are right as are crossed. So the " +
         "method is sound and one pair is at fault: an A-to-A cord for an A-to-B cord, or two fibres exchanged in a field termination or " +
         "splice tray. One circuit is dead and the ones beside it work.";
 
@@ -57,10 +57,11 @@ public sealed class CrossedPair : Rule
                 continue;
             string from = context.Plant.Address(outcome.Link.From);
             string to = context.Plant.Address(outcome.Link.To);
+            int right = outcome.Group.Count(i => context.Outcomes.All[i].IsProven);
             findings.Add(new Finding(
                 this,
                 outcome.Link.Place,
-                $"the pair from {from} reaches {to} with A and B exchanged, so transmit meets transmit; the other pairs of its array are right",
+                $"the pair from {from} reaches {to} with A and B exchanged, so transmit meets transmit; {right} of {outcome.Group.Count} links through its array are right",
                 $"transmit of {from} on receive of {to}",
                 $"transmit of {from} on transmit of {to}, receive on receive")
             {

@@ -2,35 +2,25 @@ using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
-/// <summary>
-/// Leads strands from one order to another. Every strand waits in its row, runs once at the common slope to its new row, and
-/// goes on: it never turns back. Which starts when follows from three rules: of two strands that run the same way and must
-/// cross, the one that runs past starts first and passes the other while that one waits; of two that keep their order, the
-/// one in front leaves first; and nobody arrives in a row before the strand that was there has left. So every pair that must
-/// cross crosses once and no other pair does, at an angle of the slope or twice that, each crossing at a place of its own.
-/// </summary>
-/// <remarks>
-/// The rules are difference constraints on the starts, solved by relaxation. Where they contradict each other (a long cycle can
-/// do that) or crowd the crossings, the strands are exchanged neighbour by neighbour instead, by odd-even transposition, which
-/// has as few crossings and never crowds them, though strands may turn back.
-/// </remarks>
+/// <summary>A braid plan between given heights: the way that each strand takes in millimetres.</summary>
 internal sealed class Braid
 {
+    private readonly BraidPlan _plan;
     private readonly double[] _left;
     private readonly double[] _right;
 
-    /// <summary>For each strand its row at each moment 0, 0.5, 1, … of the stages, as an index into the rows.</summary>
-    private readonly double[][] _rows;
-
-    private Braid(double[] left, double[] right, double[][] rows)
+    /// <param name="plan">The plan.</param>
+    /// <param name="left">Heights of the rows at the left, in any order.</param>
+    /// <param name="right">Heights of the rows at the right.</param>
+    public Braid(BraidPlan plan, IEnumerable<double> left, IEnumerable<double> right)
     {
-        _left = left;
-        _right = right;
-        _rows = rows;
+        _plan = plan;
+        _left = [.. left.Order()];
+        _right = [.. right.Order()];
     }
 
-    /// <summary>Number of stages, each the room to run past one row; none where no two strands cross.</summary>
-    public int Stages => (_rows.Length == 0 ? 0 : _rows[0].Length - 1) / 2;
+    /// <inheritdoc cref="BraidPlan.Stages"/>
+    public int Stages => _plan.Stages;
 
     /// <summary>Horizontal room for one stage, so that strands that run past the widest gap between rows are not too steep.</summary>
     public double StageFor(double wanted)
@@ -41,236 +31,68 @@ internal sealed class Braid
         return Math.Max(wanted, gap / Measures.Steepest);
     }
 
-    /// <summary>Plans a braid.</summary>
-    /// <param name="left">Height of each strand where it enters, ascending by index.</param>
-    /// <param name="right">Height of each strand where it leaves.</param>
-    public static Braid Plan(IReadOnlyList<double> left, IReadOnlyList<double> right)
-    {
-        int n = left.Count;
-        var target = new int[n];
-        int[] byRight = [.. Enumerable.Range(0, n).OrderBy(i => right[i]).ThenBy(i => i)];
-        for (int k = 0; k < n; k++)
-            target[byRight[k]] = k;
-        double[][] rows = Uncrowded(target) ?? Exchanges(target);
-        return new Braid([.. left.Order()], [.. right.Order()], rows);
-    }
-
-    /// <summary>The segments of one strand, from its left height at <paramref name="x0"/> to its right height at <paramref name="x1"/>.</summary>
+    /// <summary>
+    /// The segments of one strand, from its left height at <paramref name="x0"/> to its right height at <paramref name="x1"/>.
+    /// Straight runs are one segment each, corners are curves.
+    /// </summary>
     public IEnumerable<RouteSegment> Route(int strand, double x0, double x1)
     {
-        int moments = Math.Max(1, _rows[strand].Length - 1);
-        var heights = new double[moments + 1];
-        for (int m = 0; m <= moments; m++)
-        {
-            double row = _rows[strand][Math.Min(m, _rows[strand].Length - 1)];
-            double share = (double)m / moments;
-            heights[m] = (Height(_left, row) * (1 - share)) + (Height(_right, row) * share);
-        }
-
-        if (_rows[strand].Length == 1)
-            heights[1] = _right[(int)_rows[strand][0]];
+        double[] heights = Heights(_plan.RowsOf(strand));
+        int moments = heights.Length - 1;
         double step = (x1 - x0) / moments;
         for (int m = 0; m < moments; m++)
         {
-            double x = x0 + (m * step);
             double rise = heights[m + 1] - heights[m];
             double slopeIn = m == 0 ? 0 : Tangent(heights[m] - heights[m - 1], rise);
             double slopeOut = m == moments - 1 ? 0 : Tangent(rise, heights[m + 2] - heights[m + 1]);
-            yield return RouteSegment.Cubic(
-                new Point(x + (step / 3), heights[m] + (slopeIn / 3)),
-                new Point(x + (2 * step / 3), heights[m + 1] - (slopeOut / 3)),
-                new Point(x + step, heights[m + 1]));
-        }
-    }
-
-    /// <summary>
-    /// Runs without a crowd: where three crossings would fall together, one of their strands
-    /// starts later. Null where that does not help, or where the rules contradict each other.
-    /// </summary>
-    private static double[][]? Uncrowded(int[] target)
-    {
-        const int mostTries = 60;
-        var earliest = new int[target.Length];
-        for (int attempt = 0; attempt < mostTries; attempt++)
-        {
-            if (Starts(target, earliest) is not { } starts)
-                return null;
-            double[][] rows = Runs(target, starts);
-            List<int> crowd = Crowd(Crossings(target, rows));
-            if (crowd.Count == 0)
-                return rows;
-            int late = crowd.Where(i => target[i] != i).MaxBy(i => starts[i]);
-            earliest[late] = starts[late] + 2;
-        }
-
-        return null;
-    }
-
-    /// <summary>Where strands cross: the moment, in half stages, the row, and the two strands.</summary>
-    private static List<(double Moment, double Row, int First, int Second)> Crossings(int[] target, double[][] rows)
-    {
-        var crossings = new List<(double, double, int, int)>();
-        for (int i = 0; i < target.Length; i++)
-        {
-            for (int j = i + 1; j < target.Length; j++)
+            double x = x0 + (m * step);
+            var end = new Point(x + step, heights[m + 1]);
+            if (!IsStraight(slopeIn, rise, slopeOut))
             {
-                if (target[i] < target[j])
-                    continue;
-                int m = 1;
-                while (rows[i][m] < rows[j][m])
-                    m++;
-                double before = rows[j][m - 1] - rows[i][m - 1];
-                double after = rows[i][m] - rows[j][m];
-                double share = before / (before + after);
-                crossings.Add((m - 1 + share, rows[i][m - 1] + (share * (rows[i][m] - rows[i][m - 1])), i, j));
+                yield return RouteSegment.Cubic(
+                    new Point(x + (step / 3), heights[m] + (slopeIn / 3)),
+                    new Point(x + (2 * step / 3), heights[m + 1] - (slopeOut / 3)),
+                    end);
+            }
+            else if (m == moments - 1 || !GoesOnStraight(heights, m + 1))
+            {
+                yield return RouteSegment.Line(end);
             }
         }
-
-        return crossings;
     }
 
-    /// <summary>The strands of the first place where three crossings lie within 2.5 mm on the narrowest sheet; empty without one.</summary>
-    private static List<int> Crowd(List<(double Moment, double Row, int First, int Second)> crossings)
+    /// <summary>The height at each moment: rows at the left may be spaced otherwise than at the right.</summary>
+    private double[] Heights(double[] rows)
     {
-        double half = Measures.Stages[^1] / 2;
-        crossings.Sort();
-        for (int a = 0; a < crossings.Count; a++)
+        if (rows.Length == 1)
+            return [_left[(int)rows[0]], _right[(int)rows[0]]];
+        var heights = new double[rows.Length];
+        for (int m = 0; m < rows.Length; m++)
         {
-            var near = new List<int>();
-            for (int b = a; b < crossings.Count && (crossings[b].Moment - crossings[a].Moment) * half <= Measures.Crowded; b++)
-                Add(a, b, near);
-            for (int b = a - 1; b >= 0 && (crossings[a].Moment - crossings[b].Moment) * half <= Measures.Crowded; b--)
-                Add(a, b, near);
-            if (near.Count >= 3)
-                return [.. near.SelectMany(c => new[] { crossings[c].First, crossings[c].Second })];
+            double share = (double)m / (rows.Length - 1);
+            heights[m] = (At(_left, rows[m]) * (1 - share)) + (At(_right, rows[m]) * share);
         }
 
-        return [];
-
-        void Add(int a, int b, List<int> near)
-        {
-            double x = (crossings[b].Moment - crossings[a].Moment) * half;
-            double y = (crossings[b].Row - crossings[a].Row) * Measures.Pitch;
-            if ((x * x) + (y * y) <= Measures.Crowded * Measures.Crowded)
-                near.Add(b);
-        }
+        return heights;
     }
 
-    /// <summary>
-    /// When each strand starts, in stages and not before <paramref name="earliest"/>; null where the rules contradict each other.
-    /// </summary>
-    private static int[]? Starts(int[] target, int[] earliest)
+    /// <summary>True when the moment after is straight too and runs on at the same slope.</summary>
+    private static bool GoesOnStraight(double[] heights, int m)
     {
-        int n = target.Length;
-        var occupant = new int[n];
-        for (int i = 0; i < n; i++)
-            occupant[i] = i;
-        // starts[After] >= starts[Before] + Gap.
-        var rules = new List<(int Before, int After, int Gap)>();
-        for (int i = 0; i < n; i++)
-        {
-            int way = Math.Sign(target[i] - i);
-            if (way == 0)
-                continue;
-            int length = Math.Abs(target[i] - i);
-
-            // Whoever was in the row where it arrives, and runs the other way, has left by then.
-            int there = occupant[target[i]];
-            if (Math.Sign(target[there] - there) == -way)
-                rules.Add((there, i, 1 - length));
-            for (int ahead = i + way; ahead >= 0 && ahead < n && Math.Abs(ahead - i) <= length; ahead += way)
-            {
-                if (Math.Sign(target[ahead] - ahead) != way)
-                    continue;
-                int distance = Math.Abs(ahead - i);
-                if ((target[ahead] - target[i]) * way < 0)
-                    rules.Add((i, ahead, distance + 1));
-                else
-                    rules.Add((ahead, i, 1 - distance));
-            }
-        }
-
-        // Strands that run down start at even moments from an even row, those that run up at odd ones: two that meet then meet
-        // between rows, never in the row of a third that waits.
-        int Even(int strand, int start) => start + ((start ^ strand ^ (target[strand] > strand ? 0 : 1)) & 1);
-        var starts = new int[n];
-        for (int i = 0; i < n; i++)
-            starts[i] = Even(i, earliest[i]);
-        for (int round = 0; round < 3 * (n + 1); round++)
-        {
-            bool changed = false;
-            foreach ((int before, int after, int gap) in rules)
-            {
-                if (starts[after] >= starts[before] + gap)
-                    continue;
-                starts[after] = Even(after, starts[before] + gap);
-                changed = true;
-            }
-
-            if (!changed)
-                return starts;
-        }
-
-        return null;
+        double rise = heights[m + 1] - heights[m];
+        double slopeOut = m == heights.Length - 2 ? 0 : Tangent(rise, heights[m + 2] - heights[m + 1]);
+        return IsStraight(heights[m] - heights[m - 1], rise, slopeOut);
     }
 
-    private static double[][] Runs(int[] target, int[] starts)
-    {
-        int length = 0;
-        for (int i = 0; i < target.Length; i++)
-        {
-            if (target[i] != i)
-                length = Math.Max(length, starts[i] + Math.Abs(target[i] - i));
-        }
-
-        var rows = new double[target.Length][];
-        for (int i = 0; i < target.Length; i++)
-        {
-            rows[i] = new double[(2 * length) + 1];
-            for (int m = 0; m < rows[i].Length; m++)
-            {
-                double run = Math.Clamp((m / 2.0) - starts[i], 0, Math.Abs(target[i] - i));
-                rows[i][m] = i + (Math.Sign(target[i] - i) * run);
-            }
-        }
-
-        return rows;
-    }
-
-    /// <summary>Odd-even transposition: every stage exchanges neighbours that stand in the wrong order.</summary>
-    private static double[][] Exchanges(int[] target)
-    {
-        int n = target.Length;
-        int[] order = [.. Enumerable.Range(0, n)];
-        var rows = Enumerable.Range(0, n).Select(i => new List<double> { i }).ToArray();
-        for (int round = 0; round < n + 1; round++)
-        {
-            var before = (int[])order.Clone();
-            for (int k = round & 1; k + 1 < n; k += 2)
-            {
-                if (target[order[k]] > target[order[k + 1]])
-                    (order[k], order[k + 1]) = (order[k + 1], order[k]);
-            }
-
-            if (order.SequenceEqual(before))
-                continue;
-            for (int k = 0; k < n; k++)
-            {
-                List<double> own = rows[order[k]];
-                own.Add((own[^1] + k) / 2);
-                own.Add(k);
-            }
-        }
-
-        return [.. rows.Select(r => r.ToArray())];
-    }
+    private static bool IsStraight(double slopeIn, double rise, double slopeOut) =>
+        Math.Abs(slopeIn - rise) < 1e-9 && Math.Abs(slopeOut - rise) < 1e-9;
 
     /// <summary>The height of a row, or of a place between two rows.</summary>
-    private static double Height(double[] heights, double row)
+    private static double At(double[] heights, double row)
     {
-        int below = (int)row;
-        double share = row - below;
-        return share == 0 ? heights[below] : (heights[below] * (1 - share)) + (heights[below + 1] * share);
+        int above = (int)row;
+        double share = row - above;
+        return share == 0 ? heights[above] : (heights[above] * (1 - share)) + (heights[above + 1] * share);
     }
 
     /// <summary>The rise at a moment: none where the strand turns or waits, so that it never overshoots its row.</summary>

@@ -18,8 +18,13 @@ internal static class ColumnPlan
         var nodes = new Dictionary<(int Part, int Column), Node>();
         for (int i = 0; i < hops.Length; i++)
             AddWay(layout, nodes, ranks, strands[i], hops[i]);
+        foreach (Node node in nodes.Values)
+            node.IsOnePortEachSide = IsOnePort(traced, node.Left) && IsOnePort(traced, node.Right);
         return layout;
     }
+
+    private static bool IsOnePort(TracedPlant traced, List<Row> rows) =>
+        rows.Select(r => traced.Graph.PlaceOf(r.Position).Port).Distinct().Count() <= 1;
 
     /// <summary>The longest path to each part; an edge that would close a circle is left out.</summary>
     private static Dictionary<int, int> Ranks(IReadOnlyList<Hop>[] hops)

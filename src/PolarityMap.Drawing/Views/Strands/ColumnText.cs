@@ -6,15 +6,11 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>What a column says of its parts: once at its top where all are alike, else in or above each box.</summary>
 internal sealed class ColumnText
 {
-    private ColumnText(bool shared, string head, Dictionary<Node, string> inside)
+    private ColumnText(string head, Dictionary<Node, string> inside)
     {
-        IsShared = shared;
         Head = head;
         Inside = inside;
     }
-
-    /// <summary>True when the parts are alike and the head speaks for all.</summary>
-    public bool IsShared { get; }
 
     /// <summary>The text at the top; empty where each box has its own.</summary>
     public string Head { get; }
@@ -37,7 +33,7 @@ internal sealed class ColumnText
             inside[node] = !part.IsInline ? text.Inside(node) : shared ? "" : part.Caption[^1];
         }
 
-        return new ColumnText(shared, shared ? captions[0] : small.Length > 0 ? text.Part(small[0]).Caption[0] : "", inside);
+        return new ColumnText(shared ? captions[0] : small.Length > 0 ? text.Part(small[0]).Caption[0] : "", inside);
     }
 
     /// <summary>The lines above a large box: its name, and what it is.</summary>

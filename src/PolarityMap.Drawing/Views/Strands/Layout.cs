@@ -35,8 +35,11 @@ internal sealed class Node(int part, int column)
 
     public int RowCount => Math.Max(Left.Count, Right.Count);
 
-    /// <summary>A part of two rows has its name between them; others have it above.</summary>
-    public bool NameInside => RowCount == 2;
+    /// <summary>True when the rows of a side are those of one port, so that one name can speak for all of them.</summary>
+    public bool IsOnePortEachSide { get; set; } = true;
+
+    /// <summary>A part of two rows of one port has its name between them; others have it above.</summary>
+    public bool NameInside => RowCount == 2 && IsOnePortEachSide;
 
     public int FirstSlot => Math.Min(Left.Count > 0 ? Left[0].Slot : int.MaxValue, Right.Count > 0 ? Right[0].Slot : int.MaxValue);
 
@@ -59,6 +62,28 @@ internal sealed class Way(int strand, int firstColumn)
     public List<Passage> Passages { get; } = [];
 }
 
+/// <summary>Strands that run side by side from left to right: their rows at both sides, and the plan that leads them.</summary>
+internal sealed class Crossing
+{
+    private readonly Dictionary<int, int> _index = [];
+
+    /// <param name="rows">For each strand its row at the left and at the right; slots are set.</param>
+    public Crossing(IEnumerable<(Row Left, Row Right)> rows)
+    {
+        Rows = [.. rows.OrderBy(r => r.Left.Slot)];
+        for (int i = 0; i < Rows.Count; i++)
+            _index[Rows[i].Left.Strand] = i;
+        Plan = BraidPlan.Of([.. Rows.Select(r => r.Right.Slot)]);
+    }
+
+    public IReadOnlyList<(Row Left, Row Right)> Rows { get; }
+
+    public BraidPlan Plan { get; }
+
+    /// <summary>A strand's index in <see cref="Rows"/>.</summary>
+    public int IndexOf(int strand) => _index[strand];
+}
+
 /// <summary>Columns of boxes, and the strands' ways through them.</summary>
 internal sealed class Layout
 {
@@ -68,4 +93,10 @@ internal sealed class Layout
 
     /// <summary>Number of slots.</summary>
     public int SlotCount { get; set; }
+
+    /// <summary>How the strands of each box cross, by box; made once, whatever the widths.</summary>
+    public Dictionary<Node, Crossing> Inside { get; } = [];
+
+    /// <summary>How the strands between two columns cross, by the left column.</summary>
+    public Dictionary<int, Crossing> Between { get; } = [];
 }

@@ -11,9 +11,9 @@ internal static class Legend
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
 
     /// <summary>What a stranger to the drawing has to know.</summary>
-    public const string Reading =
-        "7 RD: strand 7, red as its fibre in the first array cable. A, B: duplex positions, A meets B. " +
-        "Ring: goes on at the ring of the same number. Wide: has a finding.";
+    private static string Reading(bool hasArrays) =>
+        (hasArrays ? "7 RD: strand 7, red as its fibre in the first array cable. " : "7 RD: strand 7, drawn red. ") +
+        "A, B: duplex positions, A meets B. Ring: goes on at the ring of the same number. Wide: has a finding.";
 
     private const double MarkSize = 3.2;
 
@@ -32,8 +32,8 @@ internal static class Legend
     private const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
-    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings) =>
-        2 + (Lines(findings, frame.Free.Width).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
+    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, bool hasArrays) =>
+        2 + (Lines(findings, frame.Free.Width, hasArrays).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
     public static Area KeysArea(SheetFrame frame) => KeysFitBeside(frame)
@@ -56,7 +56,7 @@ internal static class Legend
             double x = area.X + 1.5 + (i / rows * columnWidth);
             double y = top + (i % rows * rowHeight);
             FibreColour c = ordered[i];
-            elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), new Colour((byte)(c.Rgb >> 16), (byte)(c.Rgb >> 8), (byte)c.Rgb)));
+            elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), StrandColours.Drawn(c)));
             elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {ColourWords(c)}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         }
 
@@ -87,11 +87,11 @@ internal static class Legend
     }
 
     /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
-    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings)
+    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, bool hasArrays)
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach ((string line, Severity? severity) in Lines(findings, area.Width))
+        foreach ((string line, Severity? severity) in Lines(findings, area.Width, hasArrays))
         {
             double middle = baseline - (CapHeights.Strand / 2);
             if (severity is { } s)
@@ -104,7 +104,7 @@ internal static class Legend
     }
 
     /// <summary>The lines of the foot; the first line of a finding has its severity, for the mark before it.</summary>
-    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width)
+    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, bool hasArrays)
     {
         var lines = new List<(string, Severity?)>();
         foreach (Finding finding in findings.Take(MostFindings))
@@ -116,7 +116,7 @@ internal static class Legend
 
         if (findings.Count > MostFindings)
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
-        lines.AddRange(SheetText.Wrapped(Reading, width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Reading(hasArrays), width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }

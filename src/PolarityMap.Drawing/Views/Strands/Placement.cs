@@ -29,6 +29,9 @@ internal sealed class ColumnPlace
     public required ColumnText Text { get; init; }
 
     public double Right => X + Width;
+
+    /// <summary>Room for the lines above a box; captions may stand out a little over a narrow one.</summary>
+    public double TextWidth => Math.Max(Width, 15);
 }
 
 /// <summary>Where a gutter's labels and its crossing lie.</summary>
@@ -137,30 +140,9 @@ internal sealed class Placement
         return _commonKeys[column] = aligned > opposed ? Keying.Aligned : Keying.Opposed;
     }
 
-    /// <summary>The braid inside a box, and its strands by index.</summary>
-    public (Braid Braid, List<int> Strands) Inside(Node node)
-    {
-        var rightOf = new Dictionary<int, Row>();
-        foreach (Row row in node.Right)
-            rightOf[row.Strand] = row;
-        Row[] left = [.. node.Left.Where(r => rightOf.ContainsKey(r.Strand))];
-        return (Braid.Plan([.. left.Select(Y)], [.. left.Select(r => Y(rightOf[r.Strand]))]), [.. left.Select(r => r.Strand)]);
-    }
+    /// <summary>A crossing at the heights of this placement.</summary>
+    public Braid At(Crossing crossing) => new(crossing.Plan, crossing.Rows.Select(r => Y(r.Left)), crossing.Rows.Select(r => Y(r.Right)));
 
-    /// <summary>The braid of a gutter, and its strands by index.</summary>
-    public (Braid Braid, List<int> Strands) Between(int column)
-    {
-        var rows = new List<(Row Left, Row Right)>();
-        foreach (Way way in _layout.Ways)
-        {
-            int i = column - way.FirstColumn;
-            if (i >= 0 && i + 1 < way.Passages.Count && way.Passages[i].Out is { } from && way.Passages[i + 1].In is { } to)
-                rows.Add((from, to));
-        }
-
-        rows.Sort((a, b) => a.Left.Slot.CompareTo(b.Left.Slot));
-        return (Braid.Plan([.. rows.Select(r => Y(r.Left))], [.. rows.Select(r => Y(r.Right))]), [.. rows.Select(r => r.Left.Strand)]);
-    }
 
     private ColumnPlace PlaceColumn(List<Node> nodes)
     {
@@ -193,6 +175,7 @@ internal sealed class Placement
     public IEnumerable<(Row First, Row Last, string Port, double Width)> Words(Node node, List<Row> rows)
     {
         bool named = PortNamesShown(node, rows);
+        double lane = LaneWidth(rows);
         for (int i = 0; i < rows.Count;)
         {
             int last = i;
@@ -200,7 +183,6 @@ internal sealed class Placement
             while (last + 1 < rows.Count && _traced.Graph.PlaceOf(rows[last + 1].Position).Port == port)
                 last++;
             string name = named ? _text.Port(rows[i]) : "";
-            double lane = LaneWidth(rows);
             double width = (lane > 0 ? lane + 0.9 : 0) + (name.Length > 0 ? SheetText.Width(name) + 1.4 : 0);
             yield return (rows[i], rows[last], name, width);
             i = last + 1;
@@ -227,7 +209,7 @@ internal sealed class Placement
             foreach (Node node in nodes)
             {
                 if (node.Left.Count > 0 && node.Right.Count > 0)
-                    middle = Math.Max(middle, Math.Max(Room(Inside(node).Braid), 6));
+                    middle = Math.Max(middle, Math.Max(Room(At(_layout.Inside[node])), 6));
             }
 
             double width = place.LeftCell + place.LeftWords + place.Text.InsideWidth + middle + place.RightWords + place.RightCell;
@@ -302,15 +284,12 @@ internal sealed class Placement
 
     private GutterPlace PlaceGutter(int column)
     {
-        (Braid braid, List<int> strands) = Between(column);
-        double label = strands.Select(s => SheetText.Width(_text.Strand(s))).DefaultIfEmpty(0).Max() + (2 * Measures.LabelLead);
+        Crossing crossing = _layout.Between[column];
+        double label = crossing.Rows.Select(r => SheetText.Width(_text.Strand(r.Left.Strand))).DefaultIfEmpty(0).Max() + (2 * Measures.LabelLead);
         bool straight = true;
         double keys = 0;
-        foreach (Way way in _layout.Ways)
+        foreach ((Row from, Row to) in crossing.Rows)
         {
-            int i = column - way.FirstColumn;
-            if (i < 0 || i + 1 >= way.Passages.Count || way.Passages[i].Out is not { } from || way.Passages[i + 1].In is not { } to)
-                continue;
             straight &= from.Slot == to.Slot;
             if (to.Position >= 0 && _traced.MatingAt(to.Position) is { } mating && _traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array)
                 keys = Math.Max(keys, Math.Max(SheetText.Width("opposed") + 1.5, mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + 2 : 0));
@@ -319,7 +298,7 @@ internal sealed class Placement
         label = Math.Max(label, keys);
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
-        return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, Room(braid)));
+        return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, Room(At(crossing))));
     }
 
     private void SetHeights()
@@ -329,13 +308,12 @@ internal sealed class Placement
         for (int c = 0; c < Columns.Length; c++)
         {
             ColumnPlace place = Columns[c];
-            double width = Math.Max(place.Width, 15);
             if (place.Text.Head.Length > 0 || _layout.Columns[c].Any(n => n.NameInside && n.Left.Count > 0))
-                head = Math.Max(head, Head(place, width));
+                head = Math.Max(head, Head(place));
             foreach (Node node in _layout.Columns[c])
             {
                 if (!node.NameInside)
-                    gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], ColumnText.AboveHeight(_text.Part(node), width));
+                    gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], ColumnText.AboveHeight(_text.Part(node), place.TextWidth));
                 GapsWithin(node, node.Left, gap);
                 GapsWithin(node, node.Right, gap);
                 if (node.NameInside && ShowsOwnKeys(node))
@@ -345,7 +323,7 @@ internal sealed class Placement
             // The head of the small boxes stands above the first of them; below a large box it needs room of its own.
             Node? small = _layout.Columns[c].Where(n => n.NameInside).MinBy(n => n.FirstSlot);
             if (small is not null && _layout.Columns.SelectMany(n => n).Any(n => !n.NameInside && n.FirstSlot < small.FirstSlot))
-                gap[small.FirstSlot] = Math.Max(gap[small.FirstSlot], Head(place, width));
+                gap[small.FirstSlot] = Math.Max(gap[small.FirstSlot], Head(place));
         }
 
         // Heads of columns and names of large boxes stand side by side at the top.
@@ -363,8 +341,8 @@ internal sealed class Placement
     }
 
     /// <summary>Height of a column's head, with room for the two lines that say how the keys beside it lie.</summary>
-    private static double Head(ColumnPlace place, double width) =>
-        (Math.Max(2, SheetText.Wrapped(place.Text.Head, width).Count) * Measures.LineOfText) + 1.5;
+    private static double Head(ColumnPlace place) =>
+        (Math.Max(2, SheetText.Wrapped(place.Text.Head, place.TextWidth).Count) * Measures.LineOfText) + 1.5;
 
     /// <summary>True for a small box with an array mating at its left that is keyed unlike most of its gutter.</summary>
     private bool ShowsOwnKeys(Node node) => node.Column > 0 && node.Left.Any(r =>

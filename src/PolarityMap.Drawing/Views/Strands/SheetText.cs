@@ -9,6 +9,8 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>The words of a strand sheet: what stands in cells, boxes and gutters.</summary>
 internal sealed class SheetText(TracedPlant traced)
 {
+    public TracedPlant Traced => traced;
+
     public static double Width(string text, double capHeight = CapHeights.Strand) => FontMetrics.WidthMm(text, capHeight);
 
     /// <summary>The label of a strand in a gutter, such as <c>7 RD</c>.</summary>

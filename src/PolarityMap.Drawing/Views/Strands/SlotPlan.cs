@@ -62,6 +62,21 @@ internal sealed class SlotPlan
         plan.Run(asNamed: false);
         if (named <= plan.Crossings())
             plan.Run(asNamed: true);
+        plan.PlanCrossings();
+    }
+
+    /// <summary>Plans how strands cross inside boxes and between columns, now that every row has its slot.</summary>
+    private void PlanCrossings()
+    {
+        foreach (Node node in _layout.Columns.SelectMany(c => c))
+        {
+            Dictionary<int, Row> right = node.Right.ToDictionary(r => r.Strand);
+            _layout.Inside[node] = new Crossing(node.Left.Where(l => right.ContainsKey(l.Strand)).Select(l => (l, right[l.Strand])));
+        }
+
+        ILookup<int, (Row, Row)> gutters = _before.ToLookup(p => p.Value.Column, p => (p.Value, p.Key));
+        for (int c = 0; c + 1 < _layout.Columns.Count; c++)
+            _layout.Between[c] = new Crossing(gutters[c]);
     }
 
     private void Run(bool asNamed)

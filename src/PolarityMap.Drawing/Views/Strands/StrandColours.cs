@@ -1,6 +1,7 @@
 using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
@@ -31,6 +32,10 @@ internal static class StrandColours
             return ColourSequence.Tia598[Math.Max(1, fibre)];
         }
 
-        return ColourSequence.Tia598[traced.NumberOf(strand)];
+        // A colour to follow by, not that of a fibre: it has no tracer, however high the number.
+        return ColourSequence.Tia598[((traced.NumberOf(strand) - 1) % 12) + 1];
     }
+
+    /// <summary>The colour as drawn.</summary>
+    public static Colour Drawn(FibreColour colour) => new((byte)(colour.Rgb >> 16), (byte)(colour.Rgb >> 8), (byte)colour.Rgb);
 }

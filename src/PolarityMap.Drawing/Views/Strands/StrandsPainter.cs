@@ -1,13 +1,12 @@
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
-using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
-/// <summary>Draws a placed layout: boxes, strands, cells, labels, keys, arrowheads and the marks of findings.</summary>
+/// <summary>Draws a placed layout: the strands with their labels, arrowheads and marks; boxes and keys have painters of their own.</summary>
 internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement placement, SheetText text, double originX, double originY)
 {
     /// <summary>Room at the right for the marks of findings.</summary>
@@ -15,40 +14,28 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
 
     private const double RingRadius = 1.1;
 
-    /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
-    private const double KeyHeight = 1.4;
-
     private readonly TracedPlant _traced = input.Traced;
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(input.Findings);
-    private readonly HashSet<int> _keyedGutters = [];
-    private readonly List<SceneElement> _boxes = [];
-    private readonly List<SceneElement> _outlines = [];
     private readonly List<SceneElement> _strands = [];
     private readonly List<SceneElement> _labels = [];
     private readonly List<SceneElement> _marks = [];
-    private readonly Dictionary<Node, (Braid, List<int>)> _inside = [];
-    private readonly Dictionary<int, (Braid, List<int>)> _between = [];
+    private readonly Dictionary<Crossing, Braid> _braids = [];
 
     /// <summary>The layers in drawing order.</summary>
     public IReadOnlyList<SceneGroup> Paint()
     {
-        for (int c = 0; c < layout.Columns.Count; c++)
-        {
-            PaintHead(c);
-            foreach (Node node in layout.Columns[c])
-                PaintBox(node, placement.Columns[c]);
-        }
-
+        var boxes = new BoxPainter(layout, placement, text, originX, originY);
+        boxes.Paint();
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand)))
             PaintWay(way);
-        PaintKeys();
+        IReadOnlyList<SceneElement> keys = new KeyPainter(layout, placement, _traced, originX, originY).Paint();
         return
         [
-            new SceneGroup("parts", _boxes),
+            new SceneGroup("parts", boxes.Boxes),
             new SceneGroup("strands", _strands),
-            new SceneGroup("outlines", _outlines),
-            new SceneGroup("labels", _labels),
+            new SceneGroup("outlines", boxes.Outlines),
+            new SceneGroup("labels", [.. boxes.Labels, .. _labels, .. keys]),
             new SceneGroup("findings", _marks),
         ];
     }
@@ -68,123 +55,6 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
     private double X(double x) => originX + x;
 
     private double Y(Row row) => originY + placement.Y(row);
-
-    private void PaintHead(int column)
-    {
-        ColumnPlace place = placement.Columns[column];
-        if (place.Text.Head.Length == 0)
-            return;
-        List<string> lines = SheetText.Wrapped(place.Text.Head, Math.Max(place.Width, 15));
-
-        // The head stands close above the column's first small box.
-        double bottom = layout.Columns[column].Where(n => n.NameInside).Select(placement.Top).Min();
-        for (int i = 0; i < lines.Count; i++)
-        {
-            double baseline = originY + bottom - 1.4 - ((lines.Count - 1 - i) * Measures.LineOfText);
-            _labels.Add(new Label(X(place.X + (place.Width / 2)), baseline, lines[i], CapHeights.Strand, Anchor.Middle, Palette.Ink));
-        }
-    }
-
-    private void PaintBox(Node node, ColumnPlace place)
-    {
-        double top = originY + placement.Top(node);
-        double bottom = originY + placement.Bottom(node);
-        Part part = text.Part(node);
-        var outline = new Box(X(place.X), top, place.Width, bottom - top, 0.8, Palette.Ink, part.Shape.IsCable ? LineWidths.Inner : LineWidths.Outline);
-        _boxes.Add(outline with { Stroke = null, Fill = Palette.PartFill });
-
-        // The outline is drawn over the strands, whose halos would cut it.
-        _outlines.Add(outline);
-        if (node.NameInside)
-        {
-            string inside = place.Text.Inside[node];
-            if (inside.Length > 0)
-            {
-                double x = place.X + place.LeftCell + place.LeftWords + (place.Text.InsideWidth / 2);
-                if (node.Left.Count == 0)
-                    x = place.X + (place.Text.InsideWidth / 2);
-                _labels.Add(Label.CentredOn(X(x), (top + bottom) / 2, inside, CapHeights.Strand, Anchor.Middle, Palette.Ink));
-            }
-        }
-        else
-        {
-            PaintName(part, place, top);
-        }
-
-        PaintSide(node, node.Left, place, left: true);
-        PaintSide(node, node.Right, place, left: false);
-    }
-
-    private void PaintName(Part part, ColumnPlace place, double top)
-    {
-        (string name, List<string> caption) = ColumnText.Above(part, Math.Max(place.Width, 15));
-        double baseline = top - 1.4;
-        for (int i = caption.Count - 1; i >= 0; i--)
-        {
-            _labels.Add(new Label(X(place.X + (place.Width / 2)), baseline, caption[i], CapHeights.Strand, Anchor.Middle, Palette.Ink));
-            baseline -= Measures.LineOfText;
-        }
-
-        if (name.Length > 0)
-            _labels.Add(new Label(X(place.X + (place.Width / 2)), baseline - 0.4, name, CapHeights.Part, Anchor.Middle, Palette.Ink));
-    }
-
-    private void PaintSide(Node node, List<Row> rows, ColumnPlace place, bool left)
-    {
-        if (rows.Count == 0)
-            return;
-        double cell = left ? place.LeftCell : place.RightCell;
-        double x = left ? place.X : place.Right - cell;
-        foreach (Row row in rows)
-        {
-            _labels.Add(new Box(X(x), Y(row) - (Measures.CellHeight / 2), cell, Measures.CellHeight, 0, Palette.Ink, LineWidths.Leader, Palette.Paper));
-            string name = text.Cell(row);
-            if (name.Length > 0)
-                _labels.Add(Label.CentredOn(X(x + (cell / 2)), Y(row), name, CapHeights.Strand, Anchor.Middle, Palette.Ink));
-        }
-
-        double laneWidth = placement.LaneWidth(rows);
-        foreach ((Row first, Row last, string port, _) in placement.Words(node, rows))
-        {
-            double inner = left ? x + cell + 0.7 : x - 0.7;
-            Anchor anchor = left ? Anchor.Start : Anchor.End;
-            if (laneWidth > 0)
-            {
-                foreach (Row row in rows.Where(r => r.Slot >= first.Slot && r.Slot <= last.Slot && text.Lane(r).Length > 0))
-                    _labels.Add(Label.CentredOn(X(inner), Y(row), text.Lane(row), CapHeights.Strand, anchor, Palette.Ink));
-                inner += left ? laneWidth + 0.9 : -(laneWidth + 0.9);
-            }
-
-            if (port.Length > 0)
-                _labels.Add(Label.CentredOn(X(inner), NameHeight(rows, first, last), port, CapHeights.Strand, anchor, Palette.Ink));
-        }
-
-        PaintLeftOut(rows, x + (cell / 2));
-    }
-
-    /// <summary>The middle of a port's rows; between two rows, so that the name covers no strand.</summary>
-    private double NameHeight(List<Row> rows, Row first, Row last)
-    {
-        int from = rows.IndexOf(first);
-        int to = rows.IndexOf(last);
-        int upper = (from + to - ((to - from) % 2 == 0 && to > from ? 1 : 0)) / 2;
-        return to == from ? Y(first) : (Y(rows[upper]) + Y(rows[upper + 1])) / 2;
-    }
-
-    /// <summary>Dots where positions of an array are left out because no strand of the sheet uses them.</summary>
-    private void PaintLeftOut(List<Row> rows, double x)
-    {
-        for (int i = 1; i < rows.Count; i++)
-        {
-            PositionPlace before = _traced.Graph.PlaceOf(rows[i - 1].Position);
-            PositionPlace here = _traced.Graph.PlaceOf(rows[i].Position);
-            if (before.Port != here.Port || Math.Abs(before.Position - here.Position) < 2 || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
-                continue;
-            double middle = (Y(rows[i - 1]) + Y(rows[i])) / 2;
-            foreach (double offset in (ReadOnlySpan<double>)[-0.9, 0, 0.9])
-                _labels.Add(new Circle(X(x), middle + offset, 0.25, null, LineWidths.Leader, Palette.Ink));
-        }
-    }
 
     private void PaintWay(Way way)
     {
@@ -234,13 +104,9 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
 
     private void AddInside(Node node, ColumnPlace column, Row into, Row from, List<RouteSegment> segments)
     {
-        if (!_inside.TryGetValue(node, out (Braid Braid, List<int> Strands) plan))
-            _inside[node] = plan = placement.Inside(node);
         double x0 = X(column.X + column.LeftCell + column.LeftWords + column.Text.InsideWidth);
         double x1 = X(column.Right - column.RightCell - column.RightWords);
-        (x0, x1) = placement.Stretch(plan.Braid, x0, x1);
-        segments.Add(RouteSegment.Line(new Point(x0, Y(into))));
-        segments.AddRange(Shifted(plan.Braid, plan.Strands.IndexOf(into.Strand), x0, x1));
+        Cross(layout.Inside[node], into, x0, x1, segments);
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
 
@@ -291,27 +157,22 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         double x1 = right - gutter.ArrowRight - gutter.Label;
         AddLabel(x0 - (gutter.Label / 2), Y(from), label);
         AddLabel(x1 + (gutter.Label / 2), Y(to), label);
-        if (!_between.TryGetValue(column, out (Braid Braid, List<int> Strands) plan))
-            _between[column] = plan = placement.Between(column);
-        (x0, x1) = placement.Stretch(plan.Braid, x0, x1);
-        segments.Add(RouteSegment.Line(new Point(X(x0), Y(from))));
-        segments.AddRange(Shifted(plan.Braid, plan.Strands.IndexOf(strand), X(x0), X(x1)));
+        Cross(layout.Between[column], from, X(x0), X(x1), segments);
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
     }
 
     private void AddLabel(double x, double y, string label) =>
         _labels.Add(Label.CentredOn(X(x), y, label, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
 
-    /// <summary>A braid's segments moved from the layout's heights to the sheet's.</summary>
-    private IEnumerable<RouteSegment> Shifted(Braid braid, int strand, double x0, double x1)
+    /// <summary>Leads a strand from its row through a crossing that has the room from one x to another.</summary>
+    private void Cross(Crossing crossing, Row from, double x0, double x1, List<RouteSegment> segments)
     {
-        foreach (RouteSegment s in braid.Route(strand, x0, x1))
-        {
-            yield return RouteSegment.Cubic(
-                new Point(s.Control1.X, s.Control1.Y + originY),
-                new Point(s.Control2.X, s.Control2.Y + originY),
-                new Point(s.End.X, s.End.Y + originY));
-        }
+        if (!_braids.TryGetValue(crossing, out Braid? braid))
+            _braids[crossing] = braid = placement.At(crossing);
+        (x0, x1) = placement.Stretch(braid, x0, x1);
+        segments.Add(RouteSegment.Line(new Point(x0, Y(from))));
+        foreach (RouteSegment s in braid.Route(crossing.IndexOf(from.Strand), x0, x1))
+            segments.Add(s.MovedDown(originY));
     }
 
     private void AddEnd(Way way, Row? end, ColumnPlace column, List<RouteSegment> segments)
@@ -354,7 +215,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         ReadOnlySpan<int> positions = _traced.Strands[way.Strand];
         string name = $"Strand {number}, {colour.Name}, {Words(positions[0])} to {Words(positions[^1])}";
         string? description = _findingOf.TryGetValue(way.Strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
-        var fill = new Colour((byte)(colour.Rgb >> 16), (byte)(colour.Rgb >> 8), (byte)colour.Rgb);
+        Colour fill = StrandColours.Drawn(colour);
         SceneElement[] children = [.. routes.Select(route => new StrandPath(route, fill, finding is not null))];
         _strands.Add(new SceneGroup($"strand-{number}", GroupRole.GraphicsSymbol, name, description, children));
     }
@@ -395,64 +256,4 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         _marks.Add(arrow);
     }
 
-    /// <summary>The keys of every array mating: a tab on each connector and the word, above the connectors.</summary>
-    private void PaintKeys()
-    {
-        var seen = new HashSet<PortRef>();
-        foreach (Way way in layout.Ways)
-        {
-            for (int i = 0; i + 1 < way.Passages.Count; i++)
-            {
-                if (way.Passages[i].Out is not { Position: >= 0 } from || way.Passages[i + 1].In is not { Position: >= 0 } to)
-                    continue;
-                PortRef port = _traced.Graph.PlaceOf(from.Position).Port;
-                if (_traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || _traced.MatingAt(from.Position) is not { } mating)
-                    continue;
-                if (!placement.HasOwnKeys(way.Passages[i].Node!, way.Passages[i + 1].Node!, mating))
-                {
-                    PaintSharedKeys(way.FirstColumn + i, mating);
-                    continue;
-                }
-
-                PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, port, _traced.Graph.PlaceOf(to.Position).Port, mating);
-            }
-        }
-    }
-
-    /// <summary>Between small boxes that are all keyed alike the word stands once, at the top of the gutter.</summary>
-    private void PaintSharedKeys(int column, Mating mating)
-    {
-        if (!_keyedGutters.Add(column))
-            return;
-        double top = layout.Columns[column].Concat(layout.Columns[column + 1]).Where(n => n.NameInside).Select(placement.Top).Min();
-        double left = placement.Columns[column].Right;
-        double right = placement.IsFoldAfter(column) ? left + placement.Gutters[column].Width : placement.Columns[column + 1].X;
-        double middle = X((left + right) / 2);
-        _labels.Add(new Label(middle, originY + top - 1.4, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
-        _labels.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
-    }
-
-    private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, PortRef leftPort, PortRef rightPort, Mating mating)
-    {
-        Row[] left = [.. leftRows.Where(r => _traced.Graph.PlaceOf(r.Position).Port == leftPort)];
-        Row[] right = [.. rightRows.Where(r => _traced.Graph.PlaceOf(r.Position).Port == rightPort)];
-        bool folded = placement.IsFoldAfter(column);
-        double leftX = X(placement.Columns[column].Right) + 1.1;
-        double rightX = X(placement.Columns[column + 1].X) - 1.1;
-        double topLeft = Y(left[0]) - (Measures.Pitch / 2) + Measures.Inset;
-        double topRight = Y(right[0]) - (Measures.Pitch / 2) + Measures.Inset;
-        _labels.Add(Marks.KeyUp(leftX, topLeft));
-        if (mating.Keys == Keying.Aligned)
-            _labels.Add(Marks.KeyUp(rightX, topRight));
-        else
-            _labels.Add(Marks.KeyDown(rightX, topRight - KeyHeight));
-        // Where the two do not lie side by side the word stands at the left one.
-        string word = mating.Keys.Word();
-        bool apart = folded || Math.Abs(topLeft - topRight) > 0.1;
-        double middle = apart ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
-        double baseline = topLeft - 2.1;
-        _labels.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
-        if (mating.Through is { } adapter)
-            _labels.Add(new Label(middle, baseline - Measures.LineOfText, _traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
-    }
 }

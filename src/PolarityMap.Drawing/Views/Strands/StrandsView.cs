@@ -10,6 +10,9 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>The strand-by-strand sheet: every part a box, every strand a line that a finger can follow.</summary>
 public sealed class StrandsView : IDrawingView
 {
+    /// <summary>The most strands of one sheet: a sheet of 15 m, far beyond what anybody follows; the plans of crossings grow with their square.</summary>
+    public const int MostStrands = 3000;
+
     public string Name => "strands";
 
     public string Summary => "Every strand as a line through the parts it passes.";
@@ -19,6 +22,8 @@ public sealed class StrandsView : IDrawingView
         int[] strands = Chosen(input);
         if (strands.Length == 0)
             return null;
+        if (strands.Length > MostStrands)
+            throw new DrawingTooLargeException($"{strands.Length} strands are too many for one sheet, which takes {MostStrands}");
         TracedPlant traced = input.Traced;
         Layout layout = ColumnPlan.Make(traced, strands);
         SlotPlan.Make(traced, layout);
@@ -28,16 +33,17 @@ public sealed class StrandsView : IDrawingView
         bool whole = input.Network < 0 && input.Part < 0;
         Finding[] findings = [.. input.Findings.Where(f => f.Strands.Count == 0 ? whole : f.Strands.Any(drawn.Contains))];
         double marks = findings.Any(f => f.Strands.Count > 0) ? StrandsPainter.MarkWidth : EndsOpen(layout) ? Measures.Stub + 1 : 0;
-        (SheetFormat format, Placement placement) = Fit(traced, layout, text, findings, marks);
+        bool hasArrays = HasArrays(traced, layout);
+        (SheetFormat format, Placement placement) = Fit(traced, layout, text, findings, marks, hasArrays);
 
         SheetFrame frame = SheetFrame.For(format, Title(input));
         Area free = frame.Free;
-        double foot = Legend.FootHeight(frame, findings);
+        double foot = Legend.FootHeight(frame, findings, hasArrays);
         double room = free.Height - foot - placement.Height;
         double x = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
         double y = free.Y + Math.Max(1, room * 0.4);
         var painter = new StrandsPainter(input with { Findings = findings }, layout, placement, text, x, y);
-        FibreColour[] colours = [.. strands.Select(s => StrandColours.Of(traced, s) with { Tracers = 0 }).Distinct()];
+        FibreColour[] colours = [.. strands.Select(s => StrandColours.Of(traced, s)).Distinct()];
         return new DrawingSheet
         {
             WidthMm = format.WidthMm,
@@ -48,8 +54,8 @@ public sealed class StrandsView : IDrawingView
             [
                 frame.Drawing,
                 .. painter.Paint(),
-                Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), findings),
-                Legend.Keys(Legend.KeysArea(frame), colours, HasArrays(traced, layout), findings.Length > 0),
+                Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), findings, hasArrays),
+                Legend.Keys(Legend.KeysArea(frame), colours, hasArrays, findings.Length > 0),
             ],
         };
     }
@@ -84,14 +90,14 @@ public sealed class StrandsView : IDrawingView
     }
 
     /// <summary>The smallest sheet that takes the drawing, narrowing the crossings and then folding before a larger sheet is taken.</summary>
-    private static (SheetFormat Format, Placement Placement) Fit(TracedPlant traced, Layout layout, SheetText text, IReadOnlyList<Finding> findings, double marks)
+    private static (SheetFormat Format, Placement Placement) Fit(TracedPlant traced, Layout layout, SheetText text, IReadOnlyList<Finding> findings, double marks, bool hasArrays)
     {
         foreach ((SheetFormat format, bool folded) in (ReadOnlySpan<(SheetFormat, bool)>)
             [(SheetFormat.A5Landscape, false), (SheetFormat.A4Landscape, false), (SheetFormat.A4Landscape, true), (SheetFormat.A4Portrait, true), (SheetFormat.A3Landscape, false), (SheetFormat.A3Landscape, true)])
         {
             SheetFrame frame = SheetFrame.For(format, new TitleBlock());
             Area free = frame.Free;
-            double height = free.Height - Legend.FootHeight(frame, findings) - 2;
+            double height = free.Height - Legend.FootHeight(frame, findings, hasArrays) - 2;
             double width = free.Width - marks - 2;
             foreach (double stage in Measures.Stages)
             {
@@ -105,7 +111,7 @@ public sealed class StrandsView : IDrawingView
         // Beyond A3 the sheet grows with the plant; nothing shrinks.
         double wideSheet = Math.Max(wide.Width + marks + 40, 420);
         SheetFrame wider = SheetFrame.For(SheetFormat.Custom(Math.Ceiling(wideSheet), 297), new TitleBlock());
-        double tall = Math.Max(wide.Height + Legend.FootHeight(wider, findings) + 65, 297);
+        double tall = Math.Max(wide.Height + Legend.FootHeight(wider, findings, hasArrays) + 65, 297);
         return (SheetFormat.Custom(Math.Ceiling(wideSheet), Math.Ceiling(tall)), wide);
     }
 

@@ -1,0 +1,149 @@
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>Draws parts: boxes with their names, the cells of their positions, and the words beside them.</summary>
+internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY)
+{
+    /// <summary>Filled boxes, to lie under the strands.</summary>
+    public List<SceneElement> Boxes { get; } = [];
+
+    /// <summary>Their outlines, to lie over the strands.</summary>
+    public List<SceneElement> Outlines { get; } = [];
+
+    /// <summary>Cells and words, to lie over both.</summary>
+    public List<SceneElement> Labels { get; } = [];
+
+    public void Paint()
+    {
+        for (int c = 0; c < layout.Columns.Count; c++)
+        {
+            PaintHead(c);
+            foreach (Node node in layout.Columns[c])
+                PaintBox(node, placement.Columns[c]);
+        }
+    }
+
+    private double X(double x) => originX + x;
+
+    private double Y(Row row) => originY + placement.Y(row);
+
+    private void PaintHead(int column)
+    {
+        ColumnPlace place = placement.Columns[column];
+        if (place.Text.Head.Length == 0)
+            return;
+        List<string> lines = SheetText.Wrapped(place.Text.Head, place.TextWidth);
+
+        // The head stands close above the column's first small box.
+        double bottom = layout.Columns[column].Where(n => n.NameInside).Select(placement.Top).Min();
+        for (int i = 0; i < lines.Count; i++)
+        {
+            double baseline = originY + bottom - 1.4 - ((lines.Count - 1 - i) * Measures.LineOfText);
+            Labels.Add(new Label(X(place.X + (place.Width / 2)), baseline, lines[i], CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        }
+    }
+
+    private void PaintBox(Node node, ColumnPlace place)
+    {
+        double top = originY + placement.Top(node);
+        double bottom = originY + placement.Bottom(node);
+        Part part = text.Part(node);
+        var outline = new Box(X(place.X), top, place.Width, bottom - top, 0.8, Palette.Ink, part.Shape.IsCable ? LineWidths.Inner : LineWidths.Outline);
+        Boxes.Add(outline with { Stroke = null, Fill = Palette.PartFill });
+
+        // The outline is drawn over the strands, whose halos would cut it.
+        Outlines.Add(outline);
+        if (node.NameInside)
+        {
+            string inside = place.Text.Inside[node];
+            if (inside.Length > 0)
+            {
+                double x = place.X + place.LeftCell + place.LeftWords + (place.Text.InsideWidth / 2);
+                if (node.Left.Count == 0)
+                    x = place.X + (place.Text.InsideWidth / 2);
+                Labels.Add(Label.CentredOn(X(x), (top + bottom) / 2, inside, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+            }
+        }
+        else
+        {
+            PaintName(part, place, top);
+        }
+
+        PaintSide(node, node.Left, place, left: true);
+        PaintSide(node, node.Right, place, left: false);
+    }
+
+    private void PaintName(Part part, ColumnPlace place, double top)
+    {
+        (string name, List<string> caption) = ColumnText.Above(part, place.TextWidth);
+        double baseline = top - 1.4;
+        for (int i = caption.Count - 1; i >= 0; i--)
+        {
+            Labels.Add(new Label(X(place.X + (place.Width / 2)), baseline, caption[i], CapHeights.Strand, Anchor.Middle, Palette.Ink));
+            baseline -= Measures.LineOfText;
+        }
+
+        if (name.Length > 0)
+            Labels.Add(new Label(X(place.X + (place.Width / 2)), baseline - 0.4, name, CapHeights.Part, Anchor.Middle, Palette.Ink));
+    }
+
+    private void PaintSide(Node node, List<Row> rows, ColumnPlace place, bool left)
+    {
+        if (rows.Count == 0)
+            return;
+        double cell = left ? place.LeftCell : place.RightCell;
+        double x = left ? place.X : place.Right - cell;
+        foreach (Row row in rows)
+        {
+            Labels.Add(new Box(X(x), Y(row) - (Measures.CellHeight / 2), cell, Measures.CellHeight, 0, Palette.Ink, LineWidths.Leader, Palette.Paper));
+            string name = text.Cell(row);
+            if (name.Length > 0)
+                Labels.Add(Label.CentredOn(X(x + (cell / 2)), Y(row), name, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        }
+
+        double laneWidth = placement.LaneWidth(rows);
+        foreach ((Row first, Row last, string port, _) in placement.Words(node, rows))
+        {
+            double inner = left ? x + cell + 0.7 : x - 0.7;
+            Anchor anchor = left ? Anchor.Start : Anchor.End;
+            if (laneWidth > 0)
+            {
+                foreach (Row row in rows.Where(r => r.Slot >= first.Slot && r.Slot <= last.Slot && text.Lane(r).Length > 0))
+                    Labels.Add(Label.CentredOn(X(inner), Y(row), text.Lane(row), CapHeights.Strand, anchor, Palette.Ink));
+                inner += left ? laneWidth + 0.9 : -(laneWidth + 0.9);
+            }
+
+            if (port.Length > 0)
+                Labels.Add(Label.CentredOn(X(inner), NameHeight(rows, first, last), port, CapHeights.Strand, anchor, Palette.Ink));
+        }
+
+        PaintLeftOut(rows, x + (cell / 2));
+    }
+
+    /// <summary>The middle of a port's rows; between two rows, so that the name covers no strand.</summary>
+    private double NameHeight(List<Row> rows, Row first, Row last)
+    {
+        int from = rows.IndexOf(first);
+        int to = rows.IndexOf(last);
+        int upper = (from + to - ((to - from) % 2 == 0 && to > from ? 1 : 0)) / 2;
+        return to == from ? Y(first) : (Y(rows[upper]) + Y(rows[upper + 1])) / 2;
+    }
+
+    /// <summary>Dots where positions of an array are left out because no strand of the sheet uses them.</summary>
+    private void PaintLeftOut(List<Row> rows, double x)
+    {
+        for (int i = 1; i < rows.Count; i++)
+        {
+            PositionPlace before = text.Traced.Graph.PlaceOf(rows[i - 1].Position);
+            PositionPlace here = text.Traced.Graph.PlaceOf(rows[i].Position);
+            if (before.Port != here.Port || Math.Abs(before.Position - here.Position) < 2 || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
+                continue;
+            double middle = (Y(rows[i - 1]) + Y(rows[i])) / 2;
+            foreach (double offset in (ReadOnlySpan<double>)[-0.9, 0, 0.9])
+                Labels.Add(new Circle(X(x), middle + offset, 0.25, null, LineWidths.Leader, Palette.Ink));
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>Draws how the keys of array matings lie.</summary>
+internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant traced, double originX, double originY)
+{
+    /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
+    private const double KeyHeight = 1.4;
+
+    private readonly HashSet<int> _keyedGutters = [];
+    private readonly List<SceneElement> _marks = [];
+
+    /// <summary>The keys of every array mating: a tab on each connector and the word, above the connectors.</summary>
+    public IReadOnlyList<SceneElement> Paint()
+    {
+        var seen = new HashSet<PortRef>();
+        foreach (Way way in layout.Ways)
+        {
+            for (int i = 0; i + 1 < way.Passages.Count; i++)
+            {
+                if (way.Passages[i].Out is not { Position: >= 0 } from || way.Passages[i + 1].In is not { Position: >= 0 } to)
+                    continue;
+                PortRef port = traced.Graph.PlaceOf(from.Position).Port;
+                if (traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || traced.MatingAt(from.Position) is not { } mating)
+                    continue;
+                if (!placement.HasOwnKeys(way.Passages[i].Node!, way.Passages[i + 1].Node!, mating))
+                {
+                    PaintSharedKeys(way.FirstColumn + i, mating);
+                    continue;
+                }
+
+                PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, port, traced.Graph.PlaceOf(to.Position).Port, mating);
+            }
+        }
+
+        return _marks;
+    }
+
+    private double X(double x) => originX + x;
+
+    private double Y(Row row) => originY + placement.Y(row);
+
+    /// <summary>Between small boxes that are all keyed alike the word stands once, at the top of the gutter.</summary>
+    private void PaintSharedKeys(int column, Mating mating)
+    {
+        if (!_keyedGutters.Add(column))
+            return;
+        double top = layout.Columns[column].Concat(layout.Columns[column + 1]).Where(n => n.NameInside).Select(placement.Top).Min();
+        double left = placement.Columns[column].Right;
+        double right = placement.IsFoldAfter(column) ? left + placement.Gutters[column].Width : placement.Columns[column + 1].X;
+        double middle = X((left + right) / 2);
+        _marks.Add(new Label(middle, originY + top - 1.4, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        _marks.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
+    }
+
+    private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, PortRef leftPort, PortRef rightPort, Mating mating)
+    {
+        Row[] left = [.. leftRows.Where(r => traced.Graph.PlaceOf(r.Position).Port == leftPort)];
+        Row[] right = [.. rightRows.Where(r => traced.Graph.PlaceOf(r.Position).Port == rightPort)];
+        bool folded = placement.IsFoldAfter(column);
+        double leftX = X(placement.Columns[column].Right) + 1.1;
+        double rightX = X(placement.Columns[column + 1].X) - 1.1;
+        double topLeft = Y(left[0]) - (Measures.Pitch / 2) + Measures.Inset;
+        double topRight = Y(right[0]) - (Measures.Pitch / 2) + Measures.Inset;
+        _marks.Add(Marks.KeyUp(leftX, topLeft));
+        if (mating.Keys == Keying.Aligned)
+            _marks.Add(Marks.KeyUp(rightX, topRight));
+        else
+            _marks.Add(Marks.KeyDown(rightX, topRight - KeyHeight));
+
+        // Where the two do not lie side by side the word stands at the left one.
+        string word = mating.Keys.Word();
+        bool apart = folded || Math.Abs(topLeft - topRight) > 0.1;
+        double middle = apart ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
+        double baseline = topLeft - 2.1;
+        _marks.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        if (mating.Through is { } adapter)
+            _marks.Add(new Label(middle, baseline - Measures.LineOfText, traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+    }
+}
