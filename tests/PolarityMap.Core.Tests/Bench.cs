@@ -23,11 +23,11 @@ internal sealed class Bench
         Shape shape = ShapeOf(kind, set);
         var values = new AttributeValues(found.AllAttributes);
         set?.Invoke(values);
-        _parts.Add(name, _builder.AddPart(new Part(name, kind, shape, NextPlace())
+        Part part = PartMaker.Make(name, found, values, shape, NextPlace(), _builder.Networks);
+        _parts.Add(name, _builder.AddPart(part with
         {
-            Network = network,
-            SpareLegs = spare,
-            Caption = found.Caption(values),
+            Network = network < 0 ? part.Network : network,
+            SpareLegs = spare.Length > 0 ? spare : part.SpareLegs,
         }));
         return this;
     }

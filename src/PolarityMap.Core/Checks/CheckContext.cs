@@ -9,6 +9,7 @@ public sealed class CheckContext
 {
     private readonly HashSet<PortRef> _mated = [];
     private readonly HashSet<int> _used = [];
+    private readonly HashSet<PortRef> _refused = [];
     private LinkOutcomes? _outcomes;
 
     public CheckContext(TracedPlant traced)
@@ -22,6 +23,21 @@ public sealed class CheckContext
             _used.Add(mating.B.Part);
             if (mating.Through is { } through)
                 _used.Add(through.Part);
+            if (!Plant.Fits(mating))
+            {
+                _refused.Add(mating.A);
+                _refused.Add(mating.B);
+            }
+        }
+
+        foreach (PortClash clash in Plant.Clashes)
+        {
+            _used.Add(clash.Port.Part);
+            if (clash.Refused is not { } refused)
+                continue;
+            _used.Add(refused.Part);
+            _mated.Add(refused);
+            _refused.Add(refused);
         }
 
         foreach (OpenPlug plug in Plant.OpenPlugs)
@@ -41,6 +57,9 @@ public sealed class CheckContext
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);
+
+    /// <summary>True when the document plugs the port in where it cannot go, which a rule of its own says.</summary>
+    public bool IsRefused(PortRef port) => _refused.Contains(port);
 
     /// <summary>True when a run comes to the part.</summary>
     public bool IsUsed(int part) => _used.Contains(part);
@@ -65,7 +84,12 @@ public sealed class CheckContext
     {
         int start = Traced.Graph.PositionOf(port, lane.Position);
         int end = Traced.OtherEnd(start);
-        return new Landing(start, lane, Traced.StrandOf(start), end, Traced.Graph.PlaceOf(end).Port, Traced.Graph.LaneAt(end));
+        PortRef endPort = Traced.Graph.PlaceOf(end).Port;
+        return new Landing(start, lane, Traced.StrandOf(start), end, endPort, Traced.Graph.LaneAt(end))
+        {
+            Application = Plant.Port(port).Application,
+            EndApplication = Plant.Port(endPort).Application,
+        };
     }
 
     /// <summary>The landings of a link's end: of its lane, or of every lane of its port.</summary>
@@ -74,7 +98,7 @@ public sealed class CheckContext
         var landings = new List<Landing>();
         foreach (Lane lane in Plant.Parts[end.Port.Part].Shape.Lanes)
         {
-            if (lane.Port == end.Port.Port && (end.Lane == 0 || end.Lane == lane.Number))
+            if (lane.Port == end.Port.Port && (end.Lane == 0 || end.Lane == lane.Group))
                 landings.Add(Land(end.Port, lane));
         }
 

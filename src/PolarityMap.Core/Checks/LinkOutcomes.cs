@@ -21,6 +21,9 @@ public enum Miss
     /// <summary>Two links come out at each other's far ports.</summary>
     Transposed,
 
+    /// <summary>It comes out at the right port of separate lanes, at another lane of it.</summary>
+    LaneOrder,
+
     /// <summary>It comes out at some other port.</summary>
     WrongPort,
 }
@@ -167,7 +170,7 @@ public sealed class LinkOutcomes
 
     /// <summary>The end that a landing reaches: a lane of a port that links split into lanes, else the whole port.</summary>
     private LinkEnd EndOf(Landing landing) =>
-        new(landing.EndPort, _splitPorts.Contains(landing.EndPort) ? landing.EndLane!.Value.Number : 0);
+        new(landing.EndPort, _splitPorts.Contains(landing.EndPort) ? landing.EndLane!.Value.Group : 0);
 
     private void JudgeAlone(LinkOutcome outcome)
     {
@@ -189,16 +192,17 @@ public sealed class LinkOutcomes
         outcome.IsProven = proven;
         if (reached.Count == 0 || (reached.Count == 1 && reached[0] == link.To))
             return;
-        int network = plant.Parts[link.From.Port.Part].Network;
-        bool foreign = network >= 0 && reached.Any(e => plant.Parts[e.Port.Part].Network is >= 0 and int n && n != network);
-        outcome.Miss = foreign ? Miss.WrongNetwork : Miss.WrongPort;
+        int network = plant.NetworkOf(link.From.Port);
+        bool foreign = network >= 0 && reached.Any(e => plant.NetworkOf(e.Port) is >= 0 and int n && n != network);
+        bool lanes = link.From.Lane > 0 && link.To.Lane > 0 && reached.All(e => e.Port == link.To.Port);
+        outcome.Miss = foreign ? Miss.WrongNetwork : lanes ? Miss.LaneOrder : Miss.WrongPort;
         outcome.Group = [outcome.Index];
-        if (!foreign && reached.Count == 1 && _farEnds.TryGetValue(reached[0], out int other))
+        if (outcome.Miss == Miss.WrongPort && reached.Count == 1 && _farEnds.TryGetValue(reached[0], out int other))
             outcome.ReachesFarOf = other;
     }
 
     private bool Proves(Landing landing, LinkEnd from, LinkEnd to) =>
-        landing.EndLane is not null && landing.EndPort != from.Port && !landing.MeetsSame && EndOf(landing) == to;
+        landing.IsHeard && landing.EndPort != from.Port && EndOf(landing) == to;
 
     /// <summary>
     /// Where the first end's strands tell nothing wrong, those of the other end may: a pair of which only one strand is right.

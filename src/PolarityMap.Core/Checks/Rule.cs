@@ -19,6 +19,10 @@ public abstract class Rule
     {
         'P' => "polarity",
         'D' => "destination",
+        'M' => "mechanical",
+        'F' => "fibre",
+        'S' => "separation",
+        'L' => "loss",
         'W' => "document",
         _ => throw new InvalidOperationException($"no family has the letter of {Code}"),
     };

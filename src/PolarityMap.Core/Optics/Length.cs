@@ -28,13 +28,7 @@ public readonly record struct Length : IComparable<Length>
     public static bool TryParse(string text, out Length length, out string why)
     {
         length = default;
-        ReadOnlySpan<char> span = text.AsSpan().Trim();
-        int digits = 0;
-        while (digits < span.Length && (char.IsAsciiDigit(span[digits]) || span[digits] == '.'))
-            digits++;
-        ReadOnlySpan<char> unit = span[digits..].Trim();
-        if (digits == 0 || !decimal.TryParse(span[..digits], System.Globalization.NumberStyles.AllowDecimalPoint,
-            System.Globalization.CultureInfo.InvariantCulture, out decimal number))
+        if (!Quantity.TrySplit(text, out decimal number, out ReadOnlySpan<char> digits, out ReadOnlySpan<char> unit))
         {
             why = "expected a number and a unit, such as '62 m'";
             return false;
@@ -44,7 +38,7 @@ public readonly record struct Length : IComparable<Length>
         if (factor == 0)
         {
             why = unit.IsEmpty
-                ? $"a length needs its unit: write '{span[..digits]} m'"
+                ? $"a length needs its unit: write '{digits} m'"
                 : $"unknown unit '{unit}'; expected m, cm, mm, km or ft";
             return false;
         }

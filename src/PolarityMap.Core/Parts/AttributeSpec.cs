@@ -23,6 +23,21 @@ public enum AttributeSort
 
     /// <summary>Numbers of legs, such as <c>5..8</c>.</summary>
     Legs,
+
+    /// <summary>A loss with its unit, such as <c>0.35 dB</c>.</summary>
+    Loss,
+
+    /// <summary>A loss by length, such as <c>3.0 dB/km</c>.</summary>
+    Attenuation,
+
+    /// <summary>Names of networks of the plant, one for each duplex port in order.</summary>
+    Networks,
+
+    /// <summary>Pairs of positions, such as <c>[[1, 12], [2, 11]]</c>: near and far of a cable, or transmit and receive of a lane.</summary>
+    Pairs,
+
+    /// <summary>For each narrow port its wide positions in order, such as <c>[[1, 2, 3, 4, 9, 10, 11, 12], …]</c>, or <c>2:5</c> for position 5 of the second wide port.</summary>
+    Conversion,
 }
 
 /// <summary>
@@ -51,6 +66,10 @@ public sealed record AttributeSpec(string Name, AttributeSort Sort, string Meani
 
     public static AttributeSpec Choice(string name, string meaning, IReadOnlyList<string> words, string? standard = null) =>
         new(name, AttributeSort.Choice, meaning) { Words = words, Default = standard, Required = standard is null };
+
+    /// <summary>One of a list of words, which may be left out and then is not known.</summary>
+    public static AttributeSpec OptionalChoice(string name, string meaning, IReadOnlyList<string> words) =>
+        new(name, AttributeSort.Choice, meaning) { Words = words };
 
     public static AttributeSpec WholeNumber(string name, string meaning, int min, int max, int? standard = null) =>
         new(name, AttributeSort.WholeNumber, meaning)

@@ -11,7 +11,14 @@ public sealed class AttributeValues
     private readonly IReadOnlyList<AttributeSpec> _specs;
     private readonly Dictionary<string, object> _values = [];
 
-    public AttributeValues(IReadOnlyList<AttributeSpec> specs) => _specs = specs;
+    public AttributeValues(IReadOnlyList<AttributeSpec> specs, PartDefaults? defaults = null)
+    {
+        _specs = specs;
+        Defaults = defaults ?? PartDefaults.None;
+    }
+
+    /// <summary>What the plant says for parts that do not say it themselves.</summary>
+    public PartDefaults Defaults { get; }
 
     /// <summary>The names of the attributes that were given.</summary>
     public IEnumerable<string> Given => _values.Keys;
@@ -25,6 +32,14 @@ public sealed class AttributeValues
     public AttributeValues Set(string name, Length length) => SetValue(name, length);
 
     public AttributeValues Set(string name, IReadOnlyList<DuplexPair> wiring) => SetValue(name, wiring);
+
+    public AttributeValues Set(string name, Decibel loss) => SetValue(name, loss);
+
+    public AttributeValues Set(string name, Attenuation attenuation) => SetValue(name, attenuation);
+
+    public AttributeValues Set(string name, IReadOnlyList<string> words) => SetValue(name, words);
+
+    public AttributeValues Set(string name, IReadOnlyList<IReadOnlyList<WidePosition>> wiring) => SetValue(name, wiring);
 
     public AttributeValues Set(string name, IReadOnlyList<int> numbers) => SetValue(name, numbers);
 
@@ -43,6 +58,16 @@ public sealed class AttributeValues
         : int.Parse(Spec(name)!.Default!, System.Globalization.CultureInfo.InvariantCulture);
 
     public Length? Length(string name) => _values.TryGetValue(name, out object? v) ? (Length)v : null;
+
+    public Decibel? Loss(string name) => _values.TryGetValue(name, out object? v) ? (Decibel)v : null;
+
+    public Attenuation? Attenuation(string name) => _values.TryGetValue(name, out object? v) ? (Attenuation)v : null;
+
+    public IReadOnlyList<string> Words(string name) => _values.TryGetValue(name, out object? v) ? (IReadOnlyList<string>)v : [];
+
+    /// <summary>A conversion that the document writes out, or null.</summary>
+    public IReadOnlyList<IReadOnlyList<WidePosition>>? ConversionList(string name) =>
+        _values.TryGetValue(name, out object? v) ? v as IReadOnlyList<IReadOnlyList<WidePosition>> : null;
 
     /// <summary>A wiring that the document writes out, or null when it names one.</summary>
     public IReadOnlyList<DuplexPair>? WiringList(string name) => _values.TryGetValue(name, out object? v) ? v as IReadOnlyList<DuplexPair> : null;

@@ -6,6 +6,9 @@ public enum ConnectorFamily
     Simplex,
     Duplex,
     Array,
+
+    /// <summary>No connector: bare fibres at the end of a cable, before they are spliced or terminated.</summary>
+    Bare,
 }
 
 /// <summary>
@@ -16,11 +19,14 @@ public enum ConnectorFamily
 /// <param name="Family">The connector family; only equal faces mate.</param>
 /// <param name="Rows">Number of rows, 1 or more.</param>
 /// <param name="Columns">Number of places in a row, 1 or more.</param>
-public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns)
+/// <param name="OffsetKey">True when the key sits to one side, as on ferrules 16 places wide (TIA-604-18; from memory, implied by one source).</param>
+public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns, bool OffsetKey = false)
 {
     public static readonly Face Simplex = new(ConnectorFamily.Simplex, 1, 1);
     public static readonly Face Duplex = new(ConnectorFamily.Duplex, 1, 2);
-    public static readonly Face Array12 = new(ConnectorFamily.Array, 1, 12);
+
+    /// <summary>Bare fibres of a cable, counted in the order of their colours.</summary>
+    public static Face Bare(int fibres) => new(ConnectorFamily.Bare, 1, fibres);
 
     /// <summary>Number of positions.</summary>
     public int Count => Rows * Columns;
@@ -42,6 +48,12 @@ public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns
             ? (row * Columns) + (Columns - 1 - column) + 1
             : ((Rows - 1 - row) * Columns) + column + 1;
     }
+
+    /// <summary>
+    /// True when plugs of both faces go into the same adapter: the family and the place of the key decide, not the number of
+    /// rows. Whether the fibres then meet is another question, which only equal faces answer with yes.
+    /// </summary>
+    public bool SharesAdapterWith(Face other) => Family == other.Family && OffsetKey == other.OffsetKey;
 
     /// <summary>The name of a position: A and B of a duplex face, the number of an array face, empty for simplex.</summary>
     public string PositionName(int position) => Family switch
@@ -67,6 +79,7 @@ public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns
     {
         ConnectorFamily.Simplex => "simplex",
         ConnectorFamily.Duplex => "duplex",
+        ConnectorFamily.Bare => Columns == 1 ? "bare fibre" : $"{Columns} bare fibres",
         _ => Rows == 1 ? $"{Columns}-position array" : $"{Rows}x{Columns}-position array",
     };
 }

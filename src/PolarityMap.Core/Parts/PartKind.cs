@@ -34,6 +34,18 @@ public abstract class PartKind
     /// <summary>The kind's own attributes and <see cref="Common"/>.</summary>
     public IReadOnlyList<AttributeSpec> AllAttributes => _all ??= [.. Attributes, .. Common];
 
+    /// <summary>True when the kind takes an attribute of this name.</summary>
+    public bool Has(string attribute)
+    {
+        foreach (AttributeSpec spec in AllAttributes)
+        {
+            if (spec.Name == attribute)
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>True for cords and the like, which a run may mention without naming them.</summary>
     public virtual bool IsCable => false;
 

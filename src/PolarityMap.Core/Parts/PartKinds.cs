@@ -8,16 +8,22 @@ public static class PartKinds
     public static readonly IReadOnlyList<PartKind> All =
     [
         new DuplexInterface(),
+        new SingleFibreInterface(),
         new ParallelInterface(),
         new DuplexCord(),
         new SimplexCord(),
         new ArrayCord(),
         new Trunk(),
         new Harness(),
+        new ConversionHarness(),
         new Cassette(),
         new Outlet(),
+        new ConversionModule(),
         new DuplexPanel(),
         new ArrayPanel(),
+        new Cable(),
+        new Splice(),
+        new FieldTermination(),
     ];
 
     /// <summary>The kind with this name, or null.</summary>

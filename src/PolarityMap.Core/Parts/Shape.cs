@@ -1,3 +1,5 @@
+using PolarityMap.Core.Optics;
+
 namespace PolarityMap.Core.Parts;
 
 /// <summary>Which side of a part a port is on. A strand that enters on one side leaves on the other.</summary>
@@ -15,6 +17,28 @@ public enum LaneDirection
 {
     Transmit,
     Receive,
+
+    /// <summary>Both at once on one fibre, at two wavelengths.</summary>
+    Both,
+}
+
+/// <summary>The words for <see cref="LaneDirection"/> in findings and drawings.</summary>
+public static class LaneDirectionWords
+{
+    public static string Word(this LaneDirection direction) => direction switch
+    {
+        LaneDirection.Transmit => "transmit",
+        LaneDirection.Receive => "receive",
+        _ => "transmit and receive",
+    };
+
+    /// <summary>The short form for drawings.</summary>
+    public static string ShortWord(this LaneDirection direction) => direction switch
+    {
+        LaneDirection.Transmit => "Tx",
+        LaneDirection.Receive => "Rx",
+        _ => "Tx Rx",
+    };
 }
 
 /// <summary>One port of a shape.</summary>
@@ -37,6 +61,30 @@ public sealed record PortShape(string Name, Face Face, Side Side)
     /// </summary>
     public bool IsAdapter { get; init; }
 
+    /// <summary>True when the ferrule has guide pins, false when it has holes for them, null where there is no such thing.</summary>
+    public bool? Pinned { get; init; }
+
+    /// <summary>The end face, or null when it is not known.</summary>
+    public Polish? Polish { get; init; }
+
+    /// <summary>The connector's name in the standards, such as <c>LC</c>; empty when it is not known.</summary>
+    public string Connector { get; init; } = "";
+
+    /// <summary>True when the connector takes its network's key code, where the network has one.</summary>
+    public bool IsKeyed { get; init; }
+
+    /// <summary>The largest loss of a mating at this port that the part states, or null.</summary>
+    public Decibel? StatedLoss { get; init; }
+
+    /// <summary>The loss of a mating at this port that the part lets expect, or null.</summary>
+    public Decibel? ExpectedLoss { get; init; }
+
+    /// <summary>What an interface's port is for, or null when it is not stated.</summary>
+    public Application? Application { get; init; }
+
+    /// <summary>Number of separate links that the port is split into by its breakout mode; 0 when it is one link.</summary>
+    public int Groups { get; init; }
+
     /// <summary>Index of the port's first position within the part.</summary>
     public int FirstPosition { get; init; }
 
@@ -49,7 +97,20 @@ public sealed record PortShape(string Name, Face Face, Side Side)
 /// <param name="Position">Position in the port, 1-based.</param>
 /// <param name="Direction">Transmit or receive.</param>
 /// <param name="Number">Lane number, 1-based; a duplex port has lane 1 only.</param>
-public readonly record struct Lane(int Port, int Position, LaneDirection Direction, int Number);
+public readonly record struct Lane(int Port, int Position, LaneDirection Direction, int Number)
+{
+    /// <summary>
+    /// The link of the port that the lane belongs to, counted from 1. A port that is not split has one link for each lane to be
+    /// named by.
+    /// </summary>
+    public int Group { get; init; } = Number;
+
+    /// <summary>The wavelength it sends at, or null when it does not send or the wavelength is not known.</summary>
+    public Wavelength? Sends { get; init; }
+
+    /// <summary>The wavelength it listens at, or null when it does not listen or the wavelength is not known.</summary>
+    public Wavelength? Hears { get; init; }
+}
 
 /// <summary>
 /// What a part looks like to everything downstream: its ports, how its positions are joined inside, and its lanes.
@@ -57,8 +118,9 @@ public readonly record struct Lane(int Port, int Position, LaneDirection Directi
 /// </summary>
 public sealed class Shape
 {
-    internal Shape(PortShape[] ports, int[] inside, Lane[] lanes, bool isCable)
+    internal Shape(PortShape[] ports, int[] inside, Lane[] lanes, bool isCable, int splices)
     {
+        Splices = splices;
         Ports = ports;
         Inside = inside;
         Lanes = lanes;
@@ -86,6 +148,9 @@ public sealed class Shape
 
     /// <summary>True when the part is an active interface.</summary>
     public bool IsInterface => Lanes.Count > 0;
+
+    /// <summary>Number of splices that each fibre passes inside the part.</summary>
+    public int Splices { get; }
 
     /// <summary>Number of positions.</summary>
     public int PositionCount => Inside.Count;

@@ -30,7 +30,12 @@ public sealed class ShapeBuilder
 
     /// <summary>Adds a lane to a position of a port (1-based).</summary>
     public void AddLane(int port, int position, LaneDirection direction, int lane) =>
-        _lanes.Add(new Lane(port, position, direction, lane));
+        AddLane(new Lane(port, position, direction, lane));
 
-    public Shape Build(bool isCable = false) => new([.. _ports], [.. _inside], [.. _lanes], isCable);
+    /// <inheritdoc cref="AddLane(int, int, LaneDirection, int)"/>
+    public void AddLane(Lane lane) => _lanes.Add(lane);
+
+    /// <param name="isCable">True for a cord, trunk or harness.</param>
+    /// <param name="splices">Number of splices that each fibre passes inside the part.</param>
+    public Shape Build(bool isCable = false, int splices = 0) => new([.. _ports], [.. _inside], [.. _lanes], isCable, splices);
 }

@@ -3,11 +3,6 @@ using PolarityMap.Core.Parts;
 
 namespace PolarityMap.Core.Plants;
 
-/// <summary>One of several physically separate networks.</summary>
-/// <param name="Name">Its name in the document.</param>
-/// <param name="Colour">The colour word its parts carry, or null.</param>
-/// <param name="Place">Where the document names it.</param>
-public sealed record Network(string Name, string? Colour, SourcePlace Place);
 
 /// <summary>A part of the plant with the shape that its kind built.</summary>
 public sealed record Part(string Name, string Kind, Shape Shape, SourcePlace Place)
@@ -18,7 +13,28 @@ public sealed record Part(string Name, string Kind, Shape Shape, SourcePlace Pla
     /// <summary>One or two short lines on what it is.</summary>
     public IReadOnlyList<string> Caption { get; init; } = [];
 
+    /// <summary>For each duplex port in order its network, or empty when all belong to <see cref="Network"/>.</summary>
+    public IReadOnlyList<int> PortNetworks { get; init; } = [];
+
     public Length? Length { get; init; }
+
+    /// <summary>The fibre class, or null when it is not stated or the part has no fibre.</summary>
+    public FibreClass? Fibre { get; init; }
+
+    /// <summary>The largest attenuation that the part states, or null.</summary>
+    public Attenuation? Attenuation { get; init; }
+
+    /// <summary>The largest loss of a splice in the part that is stated, or null.</summary>
+    public Decibel? SpliceLoss { get; init; }
+
+    /// <summary>Colour word of the jacket, or null.</summary>
+    public string? Jacket { get; init; }
+
+    /// <summary>Key code of the part's own duplex connectors, or null when they follow the network.</summary>
+    public string? Key { get; init; }
+
+    /// <summary>True when the two plugs of an end can change places in the field.</summary>
+    public bool IsReversible { get; init; }
 
     public string? Room { get; init; }
 
@@ -57,9 +73,17 @@ public sealed record Mating(PortRef A, PortRef B, Keying Keys, SourcePlace Place
 /// <summary>A plug that sits in an adapter with nothing on the other side.</summary>
 public sealed record OpenPlug(PortRef Plug, PortRef Adapter, SourcePlace Place);
 
+/// <summary>A plug that a run puts where another one sits already. Only the first is mated.</summary>
+/// <param name="Port">The port that is taken: an adapter or a port of a part.</param>
+/// <param name="Position">The position of it, or 0 for the whole port.</param>
+/// <param name="Refused">The port that finds it taken, or null when it is the taken port itself that a run goes on from.</param>
+/// <param name="First">The stop that took it.</param>
+/// <param name="Place">The stop that finds it taken.</param>
+public sealed record PortClash(PortRef Port, int Position, PortRef? Refused, SourcePlace First, SourcePlace Place);
+
 /// <summary>One end of a link: an interface port, or one lane of it.</summary>
 /// <param name="Port">The interface port.</param>
-/// <param name="Lane">The lane, or 0 for all lanes of the port.</param>
+/// <param name="Lane">The link of a split port, which is a lane where each lane is split off; 0 for the whole port.</param>
 public readonly record struct LinkEnd(PortRef Port, int Lane);
 
 /// <summary>What is meant: this interface reaches that interface.</summary>
@@ -68,9 +92,11 @@ public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place);
 /// <summary>Everything described in one document, bound and ready to trace. Made by <see cref="PlantBuilder"/>.</summary>
 public sealed class Plant
 {
-    internal Plant(PlantTitle title, Network[] networks, Part[] parts, Mating[] matings, OpenPlug[] openPlugs, Link[] links)
+    internal Plant(PlantTitle title, PlantPractice practice, Network[] networks, Part[] parts, Mating[] matings, OpenPlug[] openPlugs, PortClash[] clashes, Link[] links)
     {
         Title = title;
+        Practice = practice;
+        Clashes = clashes;
         Networks = networks;
         Parts = parts;
         Matings = matings;
@@ -79,6 +105,9 @@ public sealed class Plant
     }
 
     public PlantTitle Title { get; }
+
+    /// <summary>Limits, colours and the like that the whole plant goes by.</summary>
+    public PlantPractice Practice { get; }
 
     public IReadOnlyList<Network> Networks { get; }
 
@@ -89,10 +118,40 @@ public sealed class Plant
 
     public IReadOnlyList<OpenPlug> OpenPlugs { get; }
 
+    /// <summary>Ports that two plugs were put into.</summary>
+    public IReadOnlyList<PortClash> Clashes { get; }
+
     public IReadOnlyList<Link> Links { get; }
 
     /// <summary>The port's shape.</summary>
     public PortShape Port(PortRef port) => Parts[port.Part].Shape.Ports[port.Port];
+
+    /// <summary>
+    /// True when the fibres of a mating meet: the faces are equal, or a simplex plug sits in a position of a duplex port; and
+    /// both plugs go into the adapter that holds them.
+    /// </summary>
+    public bool Fits(Mating mating) => PlantBuilder.Fits(Port(mating.A), Port(mating.B), mating)
+        && (mating.Through is not { } adapter || Port(adapter).Face.SharesAdapterWith(Port(mating.A).Face));
+
+    /// <summary>The network of a port: its own among several, else that of its part; -1 when none is stated.</summary>
+    public int NetworkOf(PortRef port)
+    {
+        Part part = Parts[port.Part];
+        if (part.PortNetworks.Count == 0 || Port(port).Face.Family is ConnectorFamily.Array or ConnectorFamily.Bare)
+            return part.Network;
+        int nth = 0;
+        for (int i = 0; i < port.Port; i++)
+            nth += part.Shape.Ports[i].Face.Family is ConnectorFamily.Array or ConnectorFamily.Bare ? 0 : 1;
+        return nth < part.PortNetworks.Count ? part.PortNetworks[nth] : part.Network;
+    }
+
+    /// <summary>The key code that a port carries, or null when it is plain.</summary>
+    public string? KeyOf(PortRef port)
+    {
+        if (!Port(port).IsKeyed)
+            return null;
+        return Parts[port.Part].Key ?? (NetworkOf(port) is >= 0 and int n ? Networks[n].Key : null);
+    }
 
     /// <summary>The address <c>PART/PORT</c>.</summary>
     public string Address(PortRef port) => $"{Parts[port.Part].Name}/{Port(port).Name}";

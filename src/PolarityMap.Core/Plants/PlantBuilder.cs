@@ -12,11 +12,14 @@ public sealed class PlantBuilder
     private readonly List<Part> _parts = [];
     private readonly List<Mating> _matings = [];
     private readonly List<OpenPlug> _openPlugs = [];
+    private readonly List<PortClash> _clashes = [];
     private readonly List<Link> _links = [];
     private readonly List<int> _order = [];
     private readonly List<bool> _mentioned = [];
 
     public PlantTitle Title { get; set; } = new("");
+
+    public PlantPractice Practice { get; set; } = new();
 
     public IReadOnlyList<Part> Parts => _parts;
 
@@ -50,16 +53,16 @@ public sealed class PlantBuilder
         _order.Add(part);
     }
 
-    /// <summary>Adds a mating. The ports must have equal faces, or one be simplex and the other name a position.</summary>
-    /// <exception cref="ArgumentException">Faces that do not mate.</exception>
+    /// <summary>
+    /// Adds a mating. Ports of different faces may be joined, as hands on site may try: no fibre meets another then, and the
+    /// checker says so. A position other than 0 takes a simplex plug.
+    /// </summary>
+    /// <exception cref="ArgumentException">A position is named without a simplex plug for it.</exception>
     public void AddMating(Mating mating)
     {
         PortShape a = _parts[mating.A.Part].Shape.Ports[mating.A.Port];
         PortShape b = _parts[mating.B.Part].Shape.Ports[mating.B.Port];
-        bool fits = mating.PositionOfA == 0 && mating.PositionOfB == 0
-            ? a.Face == b.Face
-            : IsSimplexInto(a.Face, mating.PositionOfA, b.Face, mating.PositionOfB) || IsSimplexInto(b.Face, mating.PositionOfB, a.Face, mating.PositionOfA);
-        if (!fits)
+        if ((mating.PositionOfA != 0 || mating.PositionOfB != 0) && !Fits(a, b, mating))
             throw new ArgumentException($"a {a.Face} port does not mate with a {b.Face} port");
         Mention(mating.A.Part);
         if (mating.Through is { } through)
@@ -79,6 +82,20 @@ public sealed class PlantBuilder
         Mention(plug.Plug.Part);
         Mention(plug.Adapter.Part);
         _openPlugs.Add(plug);
+    }
+
+    /// <summary>True when the ports of a mating have faces that meet.</summary>
+    internal static bool Fits(PortShape a, PortShape b, Mating mating) => mating.PositionOfA == 0 && mating.PositionOfB == 0
+        ? a.Face == b.Face
+        : IsSimplexInto(a.Face, mating.PositionOfA, b.Face, mating.PositionOfB) || IsSimplexInto(b.Face, mating.PositionOfB, a.Face, mating.PositionOfA);
+
+    /// <summary>Adds a plug that found its port taken.</summary>
+    public void AddClash(PortClash clash)
+    {
+        Mention(clash.Port.Part);
+        if (clash.Refused is { } refused)
+            Mention(refused.Part);
+        _clashes.Add(clash);
     }
 
     private static bool IsSimplexInto(Face simplex, int own, Face wider, int position) =>
@@ -109,10 +126,12 @@ public sealed class PlantBuilder
 
         return new Plant(
             Title,
+            Practice,
             [.. _networks],
             parts,
             matings,
             [.. _openPlugs.Select(o => o with { Plug = Renumber(o.Plug), Adapter = Renumber(o.Adapter) })],
+            [.. _clashes.Select(c => c with { Port = Renumber(c.Port), Refused = c.Refused is { } r ? Renumber(r) : null })],
             [.. _links.Select(l => l with
             {
                 From = l.From with { Port = Renumber(l.From.Port) },

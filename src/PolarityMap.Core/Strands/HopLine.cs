@@ -54,7 +54,7 @@ public static class HopLine
 
     /// <summary>What is at a strand's end: transmit, receive, an open end, or a place without a fibre.</summary>
     public static string EndWord(TracedPlant traced, int position) => traced.Graph.LaneAt(position) is { } lane
-        ? lane.Direction == LaneDirection.Transmit ? "transmit" : "receive"
+        ? lane.Direction.Word()
         : traced.Graph.Outside[position] < 0 ? "open end" : "no fibre here";
 
     private static string Position(TracedPlant traced, PositionPlace place, bool withPort)

@@ -41,7 +41,11 @@ public sealed class StrandGraph
         foreach (Part part in plant.Parts)
             builder.AddPart(part.Shape);
         foreach (Mating mating in plant.Matings)
-            builder.Mate(mating);
+        {
+            if (plant.Fits(mating))
+                builder.Mate(mating);
+        }
+
         return builder.Build();
     }
 

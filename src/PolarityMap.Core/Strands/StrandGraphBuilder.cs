@@ -29,7 +29,7 @@ public sealed class StrandGraphBuilder
         return _shapes.Count - 1;
     }
 
-    /// <summary>Joins the positions of two ports as their faces and keys have it.</summary>
+    /// <summary>Joins the positions of two ports as their faces and keys have it; different faces join nothing.</summary>
     /// <exception cref="ArgumentException">A position is mated already, or to itself.</exception>
     public void Mate(Mating mating)
     {
@@ -46,6 +46,8 @@ public sealed class StrandGraphBuilder
     public void Mate(PortRef a, PortRef b, Keying keys)
     {
         Face face = _shapes[a.Part].Ports[a.Port].Face;
+        if (face != _shapes[b.Part].Ports[b.Port].Face)
+            return;
         int firstA = Position(a, 1);
         int firstB = Position(b, 1);
         for (int i = 1; i <= face.Count; i++)

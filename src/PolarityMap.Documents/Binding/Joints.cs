@@ -25,14 +25,17 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!Fits(portA.Face, positionA, portB.Face, positionB))
+        // Whole ports of different faces may be tried, which the checker reports; a position is a matter of the text.
+        if ((positionA > 0 || positionB > 0) && !Fits(portA.Face, positionA, portB.Face, positionB))
         {
             reader.Problems.Add(place, $"{Describe(a, positionA)} does not mate with {Describe(b, positionB)}");
             return false;
         }
 
-        if (!Take(a, positionA, placeA) || !Take(b, positionB, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
+        if (!Spliced(a, b, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
             return false;
+        if (!Take(a, positionA, b, placeA) || !Take(b, positionB, a, place))
+            return true;
         plant.AddMating(new Mating(a, b, keys, place)
         {
             PositionOfA = portA.Face == Face.Simplex ? 0 : positionA,
@@ -51,9 +54,9 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (plugPort.Face != Port(adapter).Face)
+        if (plugPort.Face.Family == ConnectorFamily.Bare)
         {
-            reader.Problems.Add(place, $"{Describe(plug, 0)} does not fit the adapter {Name(adapter)}, which is {Article(Port(adapter).Face)}");
+            reader.Problems.Add(place, $"{Name(plug)} is bare fibre and goes into no adapter", "a field termination between them");
             return false;
         }
 
@@ -63,8 +66,8 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!Take(plug, 0, plugPlace))
-            return false;
+        if (!Take(plug, 0, adapter, plugPlace))
+            return true;
         if (!_adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs))
         {
             _adapters[adapter] = plugs = [];
@@ -73,8 +76,8 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
 
         if (plugs.Count == 2)
         {
-            reader.Problems.Add(place, $"the adapter {Name(adapter)} has two plugs already: at {Where(plugs[0].Place)} and at {Where(plugs[1].Place)}", "a free adapter");
-            return false;
+            plant.AddClash(new PortClash(adapter, 0, plug, plugs[0].Place, place));
+            return true;
         }
 
         plugs.Add(new WaitingPlug(plug, word, place));
@@ -111,7 +114,34 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         ? $"{Name(port)} ({Article(Port(port).Face)})"
         : $"position {Port(port).Face.PositionName(position)} of {Name(port)}";
 
-    private static string Article(Face face) => $"a {face} port";
+    private static string Article(Face face) => face.Family == ConnectorFamily.Bare ? $"{face}" : $"a {face} port";
+
+    /// <summary>Two bare ends meet in a splice or a termination, which is a part with losses of its own.</summary>
+    private bool Spliced(PortRef a, PortRef b, SourcePlace place)
+    {
+        bool bareA = Port(a).Face.Family == ConnectorFamily.Bare;
+        bool bareB = Port(b).Face.Family == ConnectorFamily.Bare;
+        if (bareA != bareB)
+        {
+            reader.Problems.Add(place, $"{Describe(a, 0)} does not mate with {Describe(b, 0)}", "a field termination between them");
+            return false;
+        }
+
+        if (!bareA)
+            return true;
+        if (Port(a).Face != Port(b).Face)
+        {
+            reader.Problems.Add(place, $"{Name(a)} has {Port(a).Face} and {Name(b)} has {Port(b).Face}", "as many fibres on both sides");
+            return false;
+        }
+
+        if (IsCableEnd(a) != IsCableEnd(b))
+            return true;
+        reader.Problems.Add(place, $"{Name(a)} and {Name(b)} are joined by neither splice nor connector", "a cable with a splice or a field termination at its end");
+        return false;
+    }
+
+    private bool IsCableEnd(PortRef port) => plant.Parts[port.Part].Kind == "cable";
 
     private static string Where(SourcePlace place) => $"line {place.Line}";
 
@@ -127,12 +157,12 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
     private void ReportNoKeys(KeyingStop word, string nameA, string nameB, Face face) =>
         reader.Problems.Add(word.Place, $"'{word.Text}' says how array keys lie, and {nameA} and {nameB} are {face}; leave it out");
 
-    private bool Take(PortRef port, int position, SourcePlace place)
+    /// <summary>Takes a port for another one. Where it is taken already, the plant keeps the clash and the mating is not made.</summary>
+    private bool Take(PortRef port, int position, PortRef other, SourcePlace place)
     {
-        bool whole = position == 0;
-        foreach (((PortRef other, int otherPosition), SourcePlace first) in Conflicts(port, position))
+        foreach (((PortRef _, int taken), SourcePlace first) in Conflicts(port, position))
         {
-            reader.Problems.Add(place, $"{(otherPosition == 0 || whole ? Name(other) : Describe(other, otherPosition))} is mated already, at line {first.Line}", "a port that is free");
+            plant.AddClash(new PortClash(port, position == 0 ? taken : position, other, first, place));
             return false;
         }
 
@@ -158,11 +188,11 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
     /// </summary>
     private Keying? Keys(PortShape a, PortShape b, string nameA, string nameB, Keying? adapter, KeyingStop? word, SourcePlace place)
     {
-        if (a.Face.Family != ConnectorFamily.Array)
+        if (a.Face.Family != ConnectorFamily.Array || b.Face.Family != ConnectorFamily.Array)
         {
             if (word is null)
                 return Keying.Aligned;
-            ReportNoKeys(word, nameA, nameB, a.Face);
+            ReportNoKeys(word, nameA, nameB, a.Face.Family == ConnectorFamily.Array ? b.Face : a.Face);
             return null;
         }
 

@@ -202,6 +202,7 @@ public sealed class DestinationRuleTests
         for (int lane = 1; lane <= 4; lane++)
             bench.Link($"QL/1:{lane}", $"QR/1:{lane}");
         Finding finding = Assert.Single(bench.Check());
+        Assert.Equal("P05", finding.Rule.Code);
         Assert.Equal([0, 1], finding.Links);
     }
 

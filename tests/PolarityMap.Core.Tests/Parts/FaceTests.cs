@@ -42,8 +42,8 @@ public sealed class FaceTests
         foreach (AdapterRow adapter in (AdapterRow[])[PartTables.AdapterTypeA, PartTables.AdapterTypeB])
         {
             Keying keys = KeyingWords.Parse(adapter.Keys);
-            Assert.All(adapter.Joins, j => Assert.Equal(j.To, Face.Array12.Facing(keys, j.From)));
-            Assert.Equal(Face.Array12.Count, adapter.Joins.Count);
+            Assert.All(adapter.Joins, j => Assert.Equal(j.To, ArrayBase.Of(12).Face.Facing(keys, j.From)));
+            Assert.Equal(ArrayBase.Of(12).Face.Count, adapter.Joins.Count);
         }
     }
 
@@ -72,7 +72,7 @@ public sealed class FaceTests
     [InlineData("12-position array", "1,2,3,4,5,6,7,8,9,10,11,12")]
     public void Position_names_read_back(string words, string names)
     {
-        Face face = words == "duplex" ? Face.Duplex : Face.Array12;
+        Face face = words == "duplex" ? Face.Duplex : ArrayBase.Of(12).Face;
         Assert.Equal(words, face.ToString());
         string[] expected = names.Split(',');
         for (int position = 1; position <= face.Count; position++)
@@ -100,7 +100,7 @@ public sealed class FaceTests
     [InlineData("99999999999")]
     [InlineData("")]
     public void A_one_row_array_has_no_other_positions_than_1_to_12(string name) =>
-        Assert.False(Face.Array12.TryParsePosition(name, out _));
+        Assert.False(ArrayBase.Of(12).Face.TryParsePosition(name, out _));
 
     [Theory]
     [InlineData("opposed", Keying.Opposed)]

@@ -84,7 +84,7 @@ public sealed class TruthTableTests
         string[] adapters = ["Type-A", "Type-A"];
         Assert.False(LaneForLane(Channels.Parallel(cables, adapters).Trace()));
         Assert.Equal("", Channels.Parallel(cables, adapters).Codes());
-        Assert.Equal("D03 D03", Channels.Parallel(cables, adapters, byLane: true).Codes());
+        Assert.Equal("P05", Channels.Parallel(cables, adapters, byLane: true).Codes());
     }
 
     // Source: trade facts 4, the parallel methods. A and B 1 source, C from memory, U1 derived; all proved.

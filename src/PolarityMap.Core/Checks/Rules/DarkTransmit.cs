@@ -47,7 +47,7 @@ public sealed class DarkTransmit : Rule
             if (last != port)
                 Report(context, last, dark, findings);
             last = port;
-            if (landing.Lane.Direction == LaneDirection.Transmit && landing.EndLane is null)
+            if (landing.Lane.Direction != LaneDirection.Receive && landing.EndLane is null && !context.IsRefused(landing.EndPort))
                 dark.Add(landing);
         }
 

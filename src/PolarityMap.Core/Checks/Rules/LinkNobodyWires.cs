@@ -65,12 +65,13 @@ public sealed class LinkNobodyWires : Rule
         }
     }
 
-    /// <summary>A dark transmit, a strand that comes back, two lanes of one direction.</summary>
+    /// <summary>A dark transmit, a strand that comes back, two lanes that do not hear each other, a plug that cannot go in.</summary>
     private static bool IsToldElsewhere(CheckContext context, Landing landing) =>
-        landing.IsWired
-        && ((landing.EndLane is null && landing.Lane.Direction == LaneDirection.Transmit)
-            || landing.EndPort == context.Traced.Graph.PlaceOf(landing.Start).Port
-            || landing.MeetsSame);
+        context.IsRefused(landing.EndPort)
+        || (landing.IsWired
+            && ((landing.EndLane is null && landing.Lane.Direction != LaneDirection.Receive)
+                || landing.EndPort == context.Traced.Graph.PlaceOf(landing.Start).Port
+                || (landing.EndLane is not null && !landing.IsHeard)));
 
     /// <summary>The port of a link's end that no interface reaches, or those positions of it; else nothing.</summary>
     private static string Bare(CheckContext context, LinkEnd end)

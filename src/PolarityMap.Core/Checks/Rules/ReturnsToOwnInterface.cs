@@ -45,13 +45,13 @@ public sealed class ReturnsToOwnInterface : Rule
             if (landing.EndPort != port || (landing.EndLane is not null && landing.End < landing.Start))
                 continue;
             string address = context.Plant.Address(port);
-            string far = landing.EndLane is { } lane ? $"own {Word(lane)}" : "own port, at a position without a lane";
+            string far = landing.EndLane is { } lane ? $"own {lane.Direction.Word()}" : "own port, at a position without a lane";
             findings.Add(new Finding(
                 this,
                 context.Outcomes.LinkAt(port)?.Place ?? context.PlaceOf(landing.Strand),
                 $"a strand leaves {address} and comes back to it",
-                $"{Word(landing.Lane)} of {address} on another interface",
-                $"{Word(landing.Lane)} of {address} on its {far}")
+                $"{landing.Lane.Direction.Word()} of {address} on another interface",
+                $"{landing.Lane.Direction.Word()} of {address} on its {far}")
             {
                 Strands = [landing.Strand],
                 Related = context.PlacesAlong([landing.Strand]),
@@ -59,6 +59,4 @@ public sealed class ReturnsToOwnInterface : Rule
             });
         }
     }
-
-    private static string Word(Lane lane) => lane.Direction == LaneDirection.Transmit ? "transmit" : "receive";
 }

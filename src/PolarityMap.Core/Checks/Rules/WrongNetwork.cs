@@ -62,8 +62,8 @@ public sealed class WrongNetwork : Rule
                 : context.Outcomes.LinkAt(second) is { } two && two.From.Port == second ? two
                 : context.Outcomes.LinkAt(first) ?? context.Outcomes.LinkAt(second);
             (PortRef a, PortRef b) = link?.From.Port == second ? (second, first) : (first, second);
-            string here = context.Plant.Networks[context.Plant.Parts[a.Part].Network].Name;
-            string there = context.Plant.Networks[context.Plant.Parts[b.Part].Network].Name;
+            string here = context.Plant.Networks[context.Plant.NetworkOf(a)].Name;
+            string there = context.Plant.Networks[context.Plant.NetworkOf(b)].Name;
             findings.Add(new Finding(
                 this,
                 link?.Place ?? context.PlaceOf(strands[0]),
@@ -81,5 +81,5 @@ public sealed class WrongNetwork : Rule
     }
 
     private static int? NetworkOf(CheckContext context, PortRef port) =>
-        context.Plant.Parts[port.Part].Network is >= 0 and int n ? n : null;
+        context.Plant.NetworkOf(port) is >= 0 and int n ? n : null;
 }

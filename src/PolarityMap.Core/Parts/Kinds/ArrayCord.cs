@@ -1,23 +1,22 @@
 namespace PolarityMap.Core.Parts.Kinds;
 
-/// <summary>An array cord: one array connector at each end, joined as <see cref="ArrayMap"/> says.</summary>
+/// <summary>An array cord: one array connector at each end, joined as <see cref="ArrayMap"/> says. Unpinned at both ends (five public sources).</summary>
 public sealed class ArrayCord : PartKind
 {
     public override string Name => "array cord";
 
-    public override string Summary => "A cord with one array connector at each end, Type-A, Type-B or Type-C.";
+    public override string Summary => "A cord with one array connector at each end.";
 
     public override IReadOnlyList<AttributeSpec> Attributes { get; } =
     [
-        AttributeSpec.Choice("type", "How the two ends are joined: Type-A straight, Type-B reversed, Type-C pair-flipped.", ArrayMap.Names),
-        AttributeSpec.OneOf("base", "Fibres in the connector; 8 fibres use positions 1-4 and 9-12 of 12.", ArrayBase.Sizes, 12),
-        LengthOfCable,
+        ArrayCable.Type, ArrayCable.Wiring, ArrayCable.Base, LengthOfCable, Connectors.Fibre, Connectors.Jacket, Connectors.Attenuation,
+        Connectors.CablePins, Connectors.ArrayPolish, Connectors.FarPolish, Connectors.ArrayLoss, Connectors.ExpectedArrayLoss,
     ];
 
     public override bool IsCable => true;
 
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults) =>
-        ArrayCable.Build(values.Word("type")!, values.WholeNumber("base"), legs: 1);
+        ArrayCable.Build(values, legs: 1, pinnedByDefault: false, faults);
 
-    public override IReadOnlyList<string> Caption(AttributeValues values) => ["cord", values.Word("type")!];
+    public override IReadOnlyList<string> Caption(AttributeValues values) => ["cord", ArrayCable.Word(values)];
 }

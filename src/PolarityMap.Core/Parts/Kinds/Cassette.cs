@@ -1,17 +1,21 @@
 namespace PolarityMap.Core.Parts.Kinds;
 
 /// <summary>
-/// A cassette: an array connector at the rear, duplex ports 1, 2, 3, … at the front. The duplex positions are those of the
-/// inner connectors, so plug A enters at inner position B.
+/// A cassette: duplex ports 1, 2, 3, … at the front, one array adapter at the rear. Its array connector has pins, unless the
+/// plant pins its trunks: both habits are live (four and three public sources).
 /// </summary>
 public sealed class Cassette : PartKind
 {
     public override string Name => "cassette";
 
-    public override string Summary => "Breaks the array connector at its rear out to duplex ports at its front.";
+    public override string Summary => "Breaks an array connector at its rear out to duplex ports at its front.";
 
     public override IReadOnlyList<AttributeSpec> Attributes { get; } =
-        [TransitionWiring.Spec(), TransitionWiring.Base, TransitionWiring.Keys];
+    [
+        TransitionWiring.Spec(), TransitionWiring.Base, TransitionWiring.Keys, Connectors.Fibre, Connectors.PortNetworks,
+        Connectors.PortPins, Connectors.ArrayPolish, Connectors.DuplexPolish, Connectors.Connector, Connectors.Keyed, Connectors.Key,
+        Connectors.ArrayLoss, Connectors.ExpectedArrayLoss, Connectors.DuplexLoss, Connectors.ExpectedDuplexLoss,
+    ];
 
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
@@ -21,9 +25,10 @@ public sealed class Cassette : PartKind
         var shape = new ShapeBuilder();
         var front = new int[pairs.Count];
         for (int k = 0; k < pairs.Count; k++)
-            front[k] = shape.AddPort(new PortShape($"{k + 1}", Face.Duplex, Side.Near));
+            front[k] = shape.AddPort(Connectors.Duplex($"{k + 1}", Face.Duplex, Side.Near, values, values.Word("keyed") == "yes"));
         Keying keys = KeyingWords.Parse(values.Word("keys")!);
-        int rear = shape.AddPort(new PortShape("rear", ArrayBase.Of(values.WholeNumber("base")).Face, Side.Far) { Keys = keys });
+        Face face = ArrayBase.Of(values.WholeNumber("base")).Face;
+        int rear = shape.AddPort(Connectors.Array("rear", face, Side.Far, values, Connectors.PinsOfPort(values)) with { Keys = keys });
         TransitionWiring.Join(shape, rear, front, pairs);
         return shape.Build();
     }

@@ -1,3 +1,5 @@
+using PolarityMap.Core.Optics;
+
 namespace PolarityMap.Core.Parts.Kinds;
 
 /// <summary>
@@ -13,14 +15,25 @@ public sealed class DuplexInterface : PartKind
     public override IReadOnlyList<AttributeSpec> Attributes { get; } =
     [
         AttributeSpec.WholeNumber("ports", "Number of ports, named 1, 2, 3, …", 1, 4096, 1),
+        AttributeSpec.OptionalChoice("application", "What the ports are for; it gives wavelength, reach and loss limit.", InterfacePorts.ApplicationsOf(f => f == PortForm.Duplex)),
+        Connectors.Connector,
     ];
 
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         var shape = new ShapeBuilder();
-        for (int n = 1; n <= values.WholeNumber("ports"); n++)
+        int count = values.WholeNumber("ports");
+        var model = new PortShape("", Face.Duplex, Side.Near) { Connector = values.Word("connector")!, Polish = Polish.Flat };
+        if (values.Word("application") is { } name)
         {
-            int port = shape.AddPort(new PortShape($"{n}", Face.Duplex, Side.Near));
+            Application application = Application.Find(name)!;
+            InterfacePorts.Add(shape, count, application, application.Layouts[0], model, groups: 0);
+            return shape.Build();
+        }
+
+        for (int n = 1; n <= count; n++)
+        {
+            int port = shape.AddPort(model with { Name = $"{n}" });
             shape.AddLane(port, 1, LaneDirection.Transmit, 1);
             shape.AddLane(port, 2, LaneDirection.Receive, 1);
         }
@@ -28,5 +41,6 @@ public sealed class DuplexInterface : PartKind
         return shape.Build();
     }
 
-    public override IReadOnlyList<string> Caption(AttributeValues values) => ["duplex", "interface"];
+    public override IReadOnlyList<string> Caption(AttributeValues values) =>
+        values.Word("application") is { } name ? ["interface", name] : ["duplex", "interface"];
 }

@@ -6,6 +6,10 @@ namespace PolarityMap.Core.Parts.Kinds;
 /// </summary>
 public sealed class Outlet : PartKind
 {
+    /// <summary>The attributes that only an array at the rear has.</summary>
+    private static readonly string[] s_ofArray =
+        ["wiring", "base", "keys", "pins", "polish", "fibre", "array-loss", "expected-array-loss", "duplex-loss", "expected-duplex-loss", "duplex-polish"];
+
     public override string Name => "outlet";
 
     public override string Summary => "A wall or desk outlet with duplex ports, fed by an array cable or by duplex plugs.";
@@ -17,6 +21,8 @@ public sealed class Outlet : PartKind
         TransitionWiring.Base,
         TransitionWiring.Keys,
         AttributeSpec.WholeNumber("ports", "Number of ports of an outlet with duplex plugs; with an array the wiring decides.", 1, 48, 4),
+        Connectors.Fibre, Connectors.PortNetworks, Connectors.PortPins, Connectors.ArrayPolish, Connectors.DuplexPolish, Connectors.Connector, Connectors.Keyed, Connectors.Key,
+        Connectors.ArrayLoss, Connectors.ExpectedArrayLoss, Connectors.DuplexLoss, Connectors.ExpectedDuplexLoss,
     ];
 
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
@@ -28,13 +34,13 @@ public sealed class Outlet : PartKind
             return PartKinds.Find("cassette")!.Build(values, faults) is { } shape && faults.Count == 0 ? shape : null;
         }
 
-        foreach (string name in (ReadOnlySpan<string>)["wiring", "base", "keys"])
+        foreach (string name in s_ofArray)
         {
             if (values.Has(name))
                 faults.Add(new AttributeFault(name, $"an outlet with duplex plugs at its rear has no {name}"));
         }
 
-        return faults.Count == 0 ? Adapters.Build(Face.Duplex, values.WholeNumber("ports"), keys: null) : null;
+        return faults.Count == 0 ? Adapters.Build(Connectors.Duplex("", Face.Duplex, Side.Near, values, values.Word("keyed") == "yes"), values.WholeNumber("ports")) : null;
     }
 
     public override IReadOnlyList<string> Caption(AttributeValues values) =>

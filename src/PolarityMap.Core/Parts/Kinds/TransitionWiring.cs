@@ -17,13 +17,20 @@ internal static class TransitionWiring
     public static AttributeSpec Keys { get; } =
         AttributeSpec.Choice("keys", "Keying of the array adapter: opposed (key up to key down) or aligned (key up to key up).", ["opposed", "aligned"], "opposed");
 
-    /// <summary>The pair of every duplex port, or null after reporting what is wrong with a wiring list.</summary>
+    /// <summary>The pair of every duplex port, or null after reporting what is wrong with a wiring.</summary>
     public static IReadOnlyList<DuplexPair>? Pairs(AttributeValues values, List<AttributeFault> faults)
     {
         ArrayBase array = ArrayBase.Of(values.WholeNumber("base"));
         IReadOnlyList<DuplexPair>? list = values.WiringList("wiring");
         if (list is null)
-            return Transition.ByName(values.Word("wiring")!).Pairs(array.Used, array.Face.Columns);
+        {
+            Transition wiring = Transition.ByName(values.Word("wiring")!);
+            if (wiring.IsFor(array.Face.Rows))
+                return wiring.Pairs(array);
+            string rows = array.IsOneRow ? "one row" : "two rows";
+            faults.Add(new AttributeFault("wiring", $"{wiring.Name} is not defined for {rows} ({array.Words}): one of {string.Join(", ", Transition.NamesFor(array.Face.Rows))}, or pairs such as [[1, 2], [3, 4]]"));
+            return null;
+        }
 
         var seen = new HashSet<int>();
         foreach (DuplexPair pair in list)

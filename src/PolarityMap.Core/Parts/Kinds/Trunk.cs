@@ -1,6 +1,9 @@
 namespace PolarityMap.Core.Parts.Kinds;
 
-/// <summary>A trunk: 1 to 24 legs, each an array connector at both ends. Leg n of the near end is leg n of the far end.</summary>
+/// <summary>
+/// A trunk: 1 to 24 legs, each an array connector at both ends. Leg n of the near end is leg n of the far end. Unpinned, unless
+/// the plant pins its trunks: both habits are live.
+/// </summary>
 public sealed class Trunk : PartKind
 {
     public override string Name => "trunk";
@@ -9,11 +12,11 @@ public sealed class Trunk : PartKind
 
     public override IReadOnlyList<AttributeSpec> Attributes { get; } =
     [
-        AttributeSpec.Choice("type", "How the two ends of a leg are joined: Type-A straight, Type-B reversed, Type-C pair-flipped.", ArrayMap.Names),
-        AttributeSpec.OneOf("base", "Fibres in a leg; 8 fibres use positions 1-4 and 9-12 of 12.", ArrayBase.Sizes, 12),
+        ArrayCable.Type, ArrayCable.Wiring, ArrayCable.Base,
         AttributeSpec.WholeNumber("legs", "Number of legs.", 1, 24, 1),
         new AttributeSpec("spare", AttributeSort.Legs, "Legs left over on purpose, such as 5..8."),
-        LengthOfCable,
+        LengthOfCable, Connectors.Fibre, Connectors.Jacket, Connectors.Attenuation,
+        Connectors.CablePins, Connectors.ArrayPolish, Connectors.FarPolish, Connectors.ArrayLoss, Connectors.ExpectedArrayLoss,
     ];
 
     public override bool IsCable => true;
@@ -27,8 +30,8 @@ public sealed class Trunk : PartKind
                 faults.Add(new AttributeFault("spare", $"there is no leg {leg}: the trunk has {legs}"));
         }
 
-        return faults.Count > 0 ? null : ArrayCable.Build(values.Word("type")!, values.WholeNumber("base"), legs);
+        return faults.Count > 0 ? null : ArrayCable.Build(values, legs, values.Defaults.TrunksArePinned, faults);
     }
 
-    public override IReadOnlyList<string> Caption(AttributeValues values) => ["trunk", values.Word("type")!];
+    public override IReadOnlyList<string> Caption(AttributeValues values) => ["trunk", ArrayCable.Word(values)];
 }

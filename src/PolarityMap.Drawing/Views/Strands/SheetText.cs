@@ -28,7 +28,7 @@ internal sealed class SheetText(TracedPlant traced)
     {
         if (traced.Graph.LaneAt(row.Position) is not { } lane)
             return "";
-        string word = lane.Direction == LaneDirection.Transmit ? "Tx" : "Rx";
+        string word = lane.Direction.ShortWord();
         PositionPlace place = traced.Graph.PlaceOf(row.Position);
         return traced.Plant.Port(place.Port).Face.Family == ConnectorFamily.Array ? $"{word} {lane.Number}" : word;
     }

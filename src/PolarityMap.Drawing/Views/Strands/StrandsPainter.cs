@@ -230,8 +230,8 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         Lane? right = _traced.Graph.LaneAt(positions[^1]);
         double leftX = X(placement.Columns[way.FirstColumn].Right);
         double rightX = X(placement.Columns[way.FirstColumn + way.Passages.Count - 1].X);
-        bool lightFromLeft = left?.Direction == LaneDirection.Transmit;
-        bool lightFromRight = right?.Direction == LaneDirection.Transmit;
+        bool lightFromLeft = left?.Direction is LaneDirection.Transmit or LaneDirection.Both;
+        bool lightFromRight = right?.Direction is LaneDirection.Transmit or LaneDirection.Both;
         if (way.Passages[0].Out is { } from && way.Passages[0].In is null)
         {
             if (lightFromLeft)
