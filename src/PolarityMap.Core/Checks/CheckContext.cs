@@ -11,6 +11,7 @@ public sealed class CheckContext
     private readonly HashSet<int> _used = [];
     private readonly HashSet<PortRef> _refused = [];
     private LinkOutcomes? _outcomes;
+    private Separation? _separation;
 
     public CheckContext(TracedPlant traced)
     {
@@ -54,6 +55,9 @@ public sealed class CheckContext
 
     /// <summary>What each link does, worked out once for all destination rules.</summary>
     public LinkOutcomes Outcomes => _outcomes ??= new LinkOutcomes(this);
+
+    /// <summary>How the networks keep apart, worked out once for all separation rules.</summary>
+    public Separation Separation => _separation ??= new Separation(this);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);

@@ -24,6 +24,15 @@ public static class RuleCatalogue
         new PartNothingMeets(),
         new ClosedLoop(),
         new LinkNobodyWires(),
+        new ForeignPart(),
+        new SharedSheath(),
+        new SharedCassette(),
+        new SharedArray(),
+        new SharedPanel(),
+        new ForeignCordFits(),
+        new OneKeyForTwo(),
+        new OneColourForTwo(),
+        new JacketAgainstLegend(),
     ];
 
     /// <summary>The rule with this code, or null. Letter case does not matter.</summary>
