@@ -15,6 +15,7 @@ internal sealed class Bench
     private readonly PlantBuilder _builder = new();
     private readonly Dictionary<string, int> _parts = [];
     private int _line;
+    private bool _isOneLine;
 
     /// <summary>Adds a part; <paramref name="set"/> sets its attributes.</summary>
     public Bench Add(string name, string kind, Action<AttributeValues>? set = null, int network = -1, params int[] spare)
@@ -33,7 +34,18 @@ internal sealed class Bench
     }
 
     /// <summary>Adds a network and returns its index.</summary>
-    public int Network(string name) => _builder.AddNetwork(new Network(name, null, NextPlace()));
+    public int Network(string name, string? colour = null, string? key = null, bool plainFits = false, IReadOnlyList<SharedPlace>? mayShare = null) =>
+        _builder.AddNetwork(new Network(name, colour, NextPlace()) { Key = key, PlainFits = plainFits, MayShare = mayShare });
+
+    /// <summary>Adds what a document would write on one line, such as a range of parts or a run of several chains.</summary>
+    public Bench OnOneLine(Action<Bench> add)
+    {
+        _line++;
+        _isOneLine = true;
+        add(this);
+        _isOneLine = false;
+        return this;
+    }
 
     /// <summary>Mates two ports; <c>PART/PORT:POSITION</c> names the place in a duplex port that a simplex plug takes.</summary>
     public Bench Mate(string a, string b, Keying? keys = null, string? through = null)
@@ -100,7 +112,7 @@ internal sealed class Bench
         return shape;
     }
 
-    private SourcePlace NextPlace() => new("plant.yaml", ++_line, 1);
+    private SourcePlace NextPlace() => new("plant.yaml", _isOneLine ? _line : ++_line, 1);
 
     private LinkEnd End(string address)
     {
