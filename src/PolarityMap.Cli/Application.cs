@@ -23,6 +23,7 @@ public static class Application
         new CheckCommand(),
         new TraceCommand(),
         new DrawCommand(),
+        new SeparationCommand(),
         new ExplainCommand(),
         new SchemaCommand(),
         new NewCommand(),
