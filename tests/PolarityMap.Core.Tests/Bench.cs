@@ -15,7 +15,7 @@ internal sealed class Bench
     private readonly PlantBuilder _builder = new();
     private readonly Dictionary<string, int> _parts = [];
     private int _line;
-    private bool _isOneLine;
+    private SourcePlace? _stop;
 
     /// <summary>Adds a part; <paramref name="set"/> sets its attributes.</summary>
     public Bench Add(string name, string kind, Action<AttributeValues>? set = null, int network = -1, params int[] spare)
@@ -34,16 +34,15 @@ internal sealed class Bench
     }
 
     /// <summary>Adds a network and returns its index.</summary>
-    public int Network(string name, string? colour = null, string? key = null, bool plainFits = false, IReadOnlyList<SharedPlace>? mayShare = null) =>
+    public int Network(string name, string? key = null, bool plainFits = false, string? colour = null, IReadOnlyList<SharedPlace>? mayShare = null) =>
         _builder.AddNetwork(new Network(name, colour, NextPlace()) { Key = key, PlainFits = plainFits, MayShare = mayShare });
 
-    /// <summary>Adds what a document would write on one line, such as a range of parts or a run of several chains.</summary>
-    public Bench OnOneLine(Action<Bench> add)
+    /// <summary>Whatever <paramref name="make"/> adds stands at one place, as the chains of a run with ranges do.</summary>
+    public Bench AtOneStop(Action<Bench> make)
     {
-        _line++;
-        _isOneLine = true;
-        add(this);
-        _isOneLine = false;
+        _stop = NextPlace();
+        make(this);
+        _stop = null;
         return this;
     }
 
@@ -112,7 +111,7 @@ internal sealed class Bench
         return shape;
     }
 
-    private SourcePlace NextPlace() => new("plant.yaml", _isOneLine ? _line : ++_line, 1);
+    private SourcePlace NextPlace() => _stop ?? new("plant.yaml", ++_line, 1);
 
     private LinkEnd End(string address)
     {

@@ -32,9 +32,9 @@ public static class CordFits
     /// Plain and keyed go together only in sets that let them (trade practice, no source: no standard defines codes).
     /// </summary>
     /// <param name="plug">The plug's key code.</param>
-    /// <param name="plainFitsPlug">True when the plug's set lets it go together with plain connectors.</param>
+    /// <param name="plugGoesIntoPlain">True when the plug's set lets it go into plain ports.</param>
     /// <param name="port">The port's key code.</param>
-    /// <param name="plainFitsPort">True when the port's set lets it go together with plain connectors.</param>
-    public static bool GoesIn(string? plug, bool plainFitsPlug, string? port, bool plainFitsPort) =>
-        plug == port || (plug is null ? plainFitsPort : port is null && plainFitsPlug);
+    /// <param name="portTakesPlain">True when the port is plain or its set lets plain plugs in.</param>
+    public static bool GoesIn(string? plug, bool plugGoesIntoPlain, string? port, bool portTakesPlain) =>
+        plug == port || (plug is null ? portTakesPlain : port is null && plugGoesIntoPlain);
 }

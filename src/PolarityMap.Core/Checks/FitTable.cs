@@ -8,6 +8,9 @@ namespace PolarityMap.Core.Checks;
 /// <param name="Key">Its key code, or null when it is plain.</param>
 public sealed record FitPort(string Name, int Network, string? Key)
 {
+    /// <summary>True when a plain plug goes in: the port is plain, or the set of its key lets plain in.</summary>
+    public bool TakesPlain { get; internal init; }
+
     /// <summary>For each network of the table whether its cord goes in.</summary>
     public IReadOnlyList<CordFit> Cords { get; internal init; } = [];
 

@@ -51,32 +51,33 @@ internal sealed class FitTables
             if (port.Face.Family is not (ConnectorFamily.Duplex or ConnectorFamily.Simplex))
                 continue;
             int network = NetworkOf(new PortRef(index, i));
-            ports.Add(new FitPort(port.Name, network, port.IsKeyed ? part.Key ?? KeyOf(_networks.Stated.Of(new PortRef(index, i))) : null));
+            Network? stated = Stated(new PortRef(index, i));
+            string? key = port.IsKeyed ? part.Key ?? stated?.Key : null;
+            ports.Add(new FitPort(port.Name, network, key) { TakesPlain = key is null || stated is { PlainFits: true } });
             if (network >= 0)
                 meeting.Add(network);
         }
 
         if (meeting.Count < 2)
             return;
-        string key = $"{part.Kind};{string.Join(';', ports.Select(p => $"{p.Name},{p.Network},{p.Key}"))}";
-        if (_alike.TryGetValue(key, out List<int>? alike))
+        string signature = $"{part.Kind};{string.Join(';', ports.Select(p => $"{p.Name},{p.Network},{p.Key},{p.TakesPlain}"))}";
+        if (_alike.TryGetValue(signature, out List<int>? alike))
         {
             alike.Add(index);
             return;
         }
 
-        _alike[key] = alike = [index];
+        _alike[signature] = alike = [index];
         _tables.Add(new FitTable(part.Kind, alike, [.. meeting], [.. ports.Select(p => p with { Cords = [.. meeting.Select(n => Fit(n, p))] })], part.Place));
     }
 
-    private string? KeyOf(int network) => network >= 0 ? _context.Plant.Networks[network].Key : null;
+    private Network? Stated(PortRef port) => _networks.Stated.Of(port) is >= 0 and int n ? _context.Plant.Networks[n] : null;
 
     /// <summary>Whether the cord of a network goes into a port. A network's cords carry its key.</summary>
     private CordFit Fit(int network, FitPort port)
     {
         Network cord = _context.Plant.Networks[network];
-        bool plainFitsPort = port.Network >= 0 && _context.Plant.Networks[port.Network].PlainFits;
-        bool goesIn = CordFits.GoesIn(cord.Key, cord.PlainFits, port.Key, plainFitsPort);
+        bool goesIn = CordFits.GoesIn(cord.Key, cord.PlainFits, port.Key, port.TakesPlain);
         return network == port.Network
             ? goesIn ? CordFit.Own : CordFit.OwnBlocked
             : goesIn ? CordFit.Fits : CordFit.Blocked;

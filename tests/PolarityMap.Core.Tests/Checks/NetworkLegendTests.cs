@@ -99,7 +99,7 @@ public sealed class NetworkLegendTests
     public void Alike_cords_of_one_line_are_one_finding()
     {
         Bench bench = Legend("red", "blue").Add("L", "duplex interface", v => v.Set("ports", 3), Lighting).Add("R", "duplex interface", v => v.Set("ports", 3), Lighting);
-        bench.OnOneLine(b =>
+        bench.AtOneStop(b =>
         {
             for (int n = 1; n <= 3; n++)
                 b.Add($"C{n}", "duplex cord", v => v.Set("type", "A-to-B").Set("jacket", "blue"), Lighting);

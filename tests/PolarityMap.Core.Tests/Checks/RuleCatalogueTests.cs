@@ -96,6 +96,7 @@ public sealed class RuleCatalogueTests
     {
         foreach (IGrouping<string, Rule> family in RuleCatalogue.All.GroupBy(r => r.Family))
             Assert.Equal(family.Select(r => r.Code).Order(StringComparer.Ordinal), family.Select(r => r.Code));
-        Assert.Equal(["polarity", "destination", "document", "separation"], RuleCatalogue.All.Select(r => r.Family).Distinct());
+        string[] families = [.. RuleCatalogue.All.Select(r => r.Family)];
+        Assert.Equal(families.Distinct().Count(), 1 + families.Zip(families.Skip(1)).Count(pair => pair.First != pair.Second));
     }
 }

@@ -77,11 +77,11 @@ public sealed class SharingTests
     public void Alike_parts_of_one_line_are_one_finding_and_so_are_the_matings_of_one_stop()
     {
         Bench bench = WithPolicies([SharedPlace.Panel], null);
-        bench.OnOneLine(b => Each(n => b.Add($"KL{n}", "cassette", v => v.Set("wiring", "U1").Set("base", 8))));
-        bench.OnOneLine(b => Each(n => b.Add($"T{n}", "trunk", v => v.Set("type", "Type-B").Set("base", 8))));
-        bench.OnOneLine(b => Each(n => b.Add($"KR{n}", "cassette", v => v.Set("wiring", "U1").Set("base", 8))));
-        bench.OnOneLine(b => Each(n => b.Mate($"KL{n}/rear", $"T{n}/near")));
-        bench.OnOneLine(b => Each(n => b.Mate($"T{n}/far", $"KR{n}/rear")));
+        bench.AtOneStop(b => Each(n => b.Add($"KL{n}", "cassette", v => v.Set("wiring", "U1").Set("base", 8))));
+        bench.AtOneStop(b => Each(n => b.Add($"T{n}", "trunk", v => v.Set("type", "Type-B").Set("base", 8))));
+        bench.AtOneStop(b => Each(n => b.Add($"KR{n}", "cassette", v => v.Set("wiring", "U1").Set("base", 8))));
+        bench.AtOneStop(b => Each(n => b.Mate($"KL{n}/rear", $"T{n}/near")));
+        bench.AtOneStop(b => Each(n => b.Mate($"T{n}/far", $"KR{n}/rear")));
         Each(n => bench
             .CordOf($"CL{n}", -1, $"LX1/{n}", $"KL{n}/1").CordOf($"DL{n}", -1, $"KR{n}/1", $"LX2/{n}")
             .CordOf($"CS{n}", -1, $"SD1/{n}", $"KL{n}/2").CordOf($"DS{n}", -1, $"KR{n}/2", $"SD2/{n}"));
