@@ -29,11 +29,11 @@ internal static class StrandColours
                     fibre++;
             }
 
-            return ColourSequence.Tia598[Math.Max(1, fibre)];
+            return traced.Plant.Practice.Colours[Math.Max(1, fibre)];
         }
 
         // A colour to follow by, not that of a fibre: it has no tracer, however high the number.
-        return ColourSequence.Tia598[((traced.NumberOf(strand) - 1) % 12) + 1];
+        return traced.Plant.Practice.Colours[((traced.NumberOf(strand) - 1) % 12) + 1];
     }
 
     /// <summary>The colour as drawn.</summary>
