@@ -20,11 +20,11 @@ internal static class Legend
     private const int MostFindings = 6;
 
     /// <summary>The colour's name, and beside it the name that its letters come from where that is another.</summary>
-    private static string ColourWords(FibreColour colour) => colour.Code switch
+    private static string ColourWords(FibreColour colour) => (colour.Code, colour.Name) switch
     {
-        "GY" => "slate (grey)",
-        "PK" => "rose (pink)",
-        "TQ" => "aqua (turquoise)",
+        ("GY", "slate") => "slate (grey)",
+        ("PK", "rose") => "rose (pink)",
+        ("TQ", "aqua") => "aqua (turquoise)",
         _ => colour.Name,
     };
 
@@ -46,11 +46,13 @@ internal static class Legend
     public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)
     {
         var elements = new List<SceneElement>();
-        const double rowHeight = 3.7;
         const double columnWidth = 26;
         double top = area.Y + 2.6;
-        FibreColour[] ordered = [.. colours.OrderBy(c => c.Number)];
-        int rows = Math.Max(1, (ordered.Length + 2) / 3);
+        FibreColour[] ordered = [.. colours.Select(c => c with { Tracers = 0 }).Distinct().OrderBy(c => c.Number)];
+        int tracers = colours.Count == 0 ? 0 : colours.Max(c => c.Tracers);
+        int entries = ordered.Length + (tracers > 0 ? 1 : 0);
+        int rows = Math.Max(1, (entries + 2) / 3);
+        double rowHeight = Math.Min(3.7, (KeysHeight - 3) / (rows + 2));
         for (int i = 0; i < ordered.Length; i++)
         {
             double x = area.X + 1.5 + (i / rows * columnWidth);
@@ -58,6 +60,14 @@ internal static class Legend
             FibreColour c = ordered[i];
             elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), StrandColours.Drawn(c)));
             elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {ColourWords(c)}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        }
+
+        if (tracers > 0)
+        {
+            double x = area.X + 1.5 + (ordered.Length / rows * columnWidth);
+            double y = top + (ordered.Length % rows * rowHeight);
+            elements.Add(Marks.Ticks(x + 2.25, y, 1));
+            elements.Add(Label.CentredOn(x + 5.6, y, "a tick: one tracer", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         }
 
         double line = top + (rows * rowHeight) + 0.3;
