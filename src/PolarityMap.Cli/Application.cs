@@ -24,6 +24,7 @@ public static class Application
         new TraceCommand(),
         new DrawCommand(),
         new ExplainCommand(),
+        new CatalogueCommand(),
         new SchemaCommand(),
         new NewCommand(),
     ];

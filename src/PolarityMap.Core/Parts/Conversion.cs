@@ -26,12 +26,12 @@ public sealed record Conversion(string Name, IReadOnlyList<int> Wide, IReadOnlyL
     public static readonly IReadOnlyList<Conversion> All =
     [
         new("2x12 to 3x8", [12, 12], [8, 8, 8], "derived; the third port collects the middle fibres of both trunks (from memory)") { _rows = TwoTwelves },
-        new("24 to 3x8, in-row", [24], [8, 8, 8], ForInRow) { _rows = static () => RowsAsPorts(TwoTwelves(), 12) },
-        new("24 to 3x8, full", [24], [8, 8, 8], ForFull) { _rows = static () => MirrorPairs(3, 24) },
+        new("24 to 3x8 in-row", [24], [8, 8, 8], ForInRow) { _rows = static () => RowsAsPorts(TwoTwelves(), 12) },
+        new("24 to 3x8 full", [24], [8, 8, 8], ForFull) { _rows = static () => MirrorPairs(3, 24) },
         new("24 to 2x12", [24], [12, 12], "top row to the first port, bottom row to the second: common practice") { _rows = static () => RowsToPorts(2, 12) },
         new("16 to 2x8", [16], [8, 8], "derived; lanes 1-4 to the first port, 5-8 to the second: common practice") { _rows = static () => MirrorPairs(2, 16) },
-        new("32 to 4x8, in-row", [32], [8, 8, 8, 8], ForInRow) { _rows = static () => [.. MirrorPairs(2, 16), .. Shifted(MirrorPairs(2, 16), 16)] },
-        new("32 to 4x8, full", [32], [8, 8, 8, 8], ForFull) { _rows = static () => MirrorPairs(4, 32) },
+        new("32 to 4x8 in-row", [32], [8, 8, 8, 8], ForInRow) { _rows = static () => [.. MirrorPairs(2, 16), .. Shifted(MirrorPairs(2, 16), 16)] },
+        new("32 to 4x8 full", [32], [8, 8, 8, 8], ForFull) { _rows = static () => MirrorPairs(4, 32) },
     ];
 
     private Func<WidePosition[][]> _rows = static () => [];

@@ -27,8 +27,7 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
             return own;
         if (Catalogue.Find(name) is { } entry)
         {
-            PartKind of = PartKinds.Find(entry.Kind)!;
-            return new PartType(name, of, new AttributeValues(of.AllAttributes).Set(entry.Attribute, entry.Word));
+            return new PartType(name, PartKinds.Find(entry.Kind)!, entry.Values());
         }
 
         return PartKinds.Find(name) is { } kind ? new PartType(name, kind, new AttributeValues(kind.AllAttributes)) : null;
