@@ -11,8 +11,8 @@ internal static class Legend
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
 
     /// <summary>What a stranger to the drawing has to know.</summary>
-    private static string Reading(bool hasArrays) =>
-        (hasArrays ? "7 RD: strand 7, red as its fibre in the first array cable. " : "7 RD: strand 7, drawn red. ") +
+    private static string Reading(bool coloured) =>
+        (coloured ? "7 RD: strand 7, red as its fibre in the first multi-fibre cable. " : "7 RD: strand 7, drawn red. ") +
         "A, B: duplex positions, A meets B. Ring: goes on at the ring of the same number. Wide: has a finding.";
 
     private const double MarkSize = 3.2;
@@ -32,8 +32,8 @@ internal static class Legend
     private const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
-    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, bool hasArrays) =>
-        2 + (Lines(findings, frame.Free.Width, hasArrays).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
+    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, bool coloured) =>
+        2 + (Lines(findings, frame.Free.Width, coloured).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
     public static Area KeysArea(SheetFrame frame) => KeysFitBeside(frame)
@@ -97,11 +97,11 @@ internal static class Legend
     }
 
     /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
-    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, bool hasArrays)
+    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, bool coloured)
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach ((string line, Severity? severity) in Lines(findings, area.Width, hasArrays))
+        foreach ((string line, Severity? severity) in Lines(findings, area.Width, coloured))
         {
             double middle = baseline - (CapHeights.Strand / 2);
             if (severity is { } s)
@@ -114,7 +114,7 @@ internal static class Legend
     }
 
     /// <summary>The lines of the foot; the first line of a finding has its severity, for the mark before it.</summary>
-    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, bool hasArrays)
+    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, bool coloured)
     {
         var lines = new List<(string, Severity?)>();
         foreach (Finding finding in findings.Take(MostFindings))
@@ -126,7 +126,7 @@ internal static class Legend
 
         if (findings.Count > MostFindings)
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
-        lines.AddRange(SheetText.Wrapped(Reading(hasArrays), width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Reading(coloured), width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }
