@@ -10,7 +10,7 @@ public sealed class ConversionTests
     public static TheoryData<string> Names => [.. Conversion.Names];
 
     public static TheoryData<string> Typed =>
-        ["2x12 to 3x8", "16 to 2x8", "24 to 2x12", "24 to 3x8, in-row", "24 to 3x8, full"];
+        ["2x12 to 3x8", "16 to 2x8", "24 to 2x12", "24 to 3x8 in-row", "24 to 3x8 full"];
 
     /// <summary>The typed table of a conversion.</summary>
     internal static IReadOnlyList<ConversionRow> TableOf(string conversion) => conversion switch
@@ -18,8 +18,8 @@ public sealed class ConversionTests
         "2x12 to 3x8" => ConversionTables.TwoTwelvesToThreeEights,
         "16 to 2x8" => ConversionTables.SixteenToTwoEights,
         "24 to 2x12" => ConversionTables.TwentyFourToTwoTwelves,
-        "24 to 3x8, in-row" => ConversionTables.TwentyFourToThreeEightsReversedInRow,
-        "24 to 3x8, full" => ConversionTables.TwentyFourToThreeEightsFullyReversed,
+        "24 to 3x8 in-row" => ConversionTables.TwentyFourToThreeEightsReversedInRow,
+        "24 to 3x8 full" => ConversionTables.TwentyFourToThreeEightsFullyReversed,
         _ => throw new ArgumentOutOfRangeException(nameof(conversion), conversion, "no typed table for this conversion"),
     };
 

@@ -18,8 +18,8 @@ public sealed class ConversionChannelTests
     private static string TrunkOf(string conversion) => conversion switch
     {
         "2x12 to 3x8" or "16 to 2x8" => "Type-B",
-        "24 to 2x12" or "24 to 3x8, in-row" or "32 to 4x8, in-row" => "reversed-in-row",
-        "24 to 3x8, full" or "32 to 4x8, full" => "fully-reversed",
+        "24 to 2x12" or "24 to 3x8 in-row" or "32 to 4x8 in-row" => "reversed-in-row",
+        "24 to 3x8 full" or "32 to 4x8 full" => "fully-reversed",
         _ => throw new ArgumentOutOfRangeException(nameof(conversion), conversion, "no trunk known for this conversion"),
     };
 
