@@ -42,9 +42,8 @@ internal static class PlugExchange
             return null;
         if (Meet(context, one.Near, other.Far) is not { } there || Meet(context, other.Near, one.Far) is not { } back)
             return null;
-        return there.IsMeant && back.IsMeant
-            ? $"{there.Words} and {back.Words}, the ports that are meant"
-            : $"{there.Words} and {back.Words}; no link says which ports are meant";
+        string words = there.From < back.From ? $"{there.Words} and {back.Words}" : $"{back.Words} and {there.Words}";
+        return there.IsMeant && back.IsMeant ? $"{words}, the ports that are meant" : $"{words}; no link says which ports are meant";
     }
 
     /// <summary>The ends of a strand on both sides of a cord; null when it is closed or passes the cord more than once.</summary>
@@ -61,7 +60,7 @@ internal static class PlugExchange
     }
 
     /// <summary>What two ends that would meet do: null unless transmit meets receive and no link means otherwise.</summary>
-    private static (string Words, bool IsMeant)? Meet(CheckContext context, int a, int b)
+    private static (int From, string Words, bool IsMeant)? Meet(CheckContext context, int a, int b)
     {
         TracedPlant traced = context.Traced;
         if (traced.Graph.LaneAt(a) is not { } laneA || traced.Graph.LaneAt(b) is not { } laneB)
@@ -76,7 +75,7 @@ internal static class PlugExchange
         if (portA == portB || !landing.IsHeard || Meant(context, portA, laneA, portB, laneB) is not { } meantA || Meant(context, portB, laneB, portA, laneA) is not { } meantB)
             return null;
         (int from, int to) = laneA.Direction == LaneDirection.Receive ? (b, a) : (a, b);
-        return ($"transmit {traced.Address(from)} lands on receive {traced.Address(to)}", meantA || meantB);
+        return (from, $"transmit {traced.Address(from)} lands on receive {traced.Address(to)}", meantA || meantB);
     }
 
     /// <summary>True when a link says that the one lane reaches the other, false when none is about it, null when one says otherwise.</summary>
