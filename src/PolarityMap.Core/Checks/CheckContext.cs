@@ -1,3 +1,4 @@
+using PolarityMap.Core.Budget;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -54,6 +55,9 @@ public sealed class CheckContext
 
     /// <summary>What each link does, worked out once for all destination rules.</summary>
     public LinkOutcomes Outcomes => _outcomes ??= new LinkOutcomes(this);
+
+    /// <summary>What each lit strand and link loses, worked out once for all loss rules and whoever prints it.</summary>
+    public BudgetTable Losses => BudgetTable.Of(Traced);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);

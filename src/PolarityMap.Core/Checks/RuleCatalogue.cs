@@ -24,6 +24,12 @@ public static class RuleCatalogue
         new PartNothingMeets(),
         new ClosedLoop(),
         new LinkNobodyWires(),
+        new OverTheLossBudget(),
+        new TooLong(),
+        new MarginTooSmall(),
+        new TooManyMatings(),
+        new CableWorseThanAssumed(),
+        new FitsByOtherLimitOnly(),
     ];
 
     /// <summary>The rule with this code, or null. Letter case does not matter.</summary>

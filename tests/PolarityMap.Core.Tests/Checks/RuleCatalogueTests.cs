@@ -20,7 +20,7 @@ public sealed class RuleCatalogueTests
     [MemberData(nameof(Codes))]
     public void A_code_is_the_letter_of_a_family_and_two_digits(string code)
     {
-        Assert.Matches("^[PDW][0-9]{2}$", code);
+        Assert.Matches("^[PDWL][0-9]{2}$", code);
         Assert.NotEqual("", RuleCatalogue.Find(code)!.Family);
     }
 
@@ -96,6 +96,6 @@ public sealed class RuleCatalogueTests
     {
         foreach (IGrouping<string, Rule> family in RuleCatalogue.All.GroupBy(r => r.Family))
             Assert.Equal(family.Select(r => r.Code).Order(StringComparer.Ordinal), family.Select(r => r.Code));
-        Assert.Equal(["polarity", "destination", "document"], RuleCatalogue.All.Select(r => r.Family).Distinct());
+        Assert.Equal(["polarity", "destination", "document", "loss"], RuleCatalogue.All.Select(r => r.Family).Distinct());
     }
 }
