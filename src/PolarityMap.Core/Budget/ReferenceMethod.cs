@@ -11,10 +11,10 @@ public static class ReferenceMethod
     /// <summary>The method's name in the standard that goes with the limits, from memory.</summary>
     public static string Name(LimitProfile limits, bool multimode) => (limits.IsTia, multimode) switch
     {
-        (true, true) => "TIA-526-14, one-jumper reference",
-        (true, false) => "TIA-526-7, one-jumper reference",
-        (false, true) => "IEC 61280-4-1, one-cord reference",
-        (false, false) => "IEC 61280-4-2, one-cord reference",
+        (true, true) => "one-jumper reference of TIA-526-14",
+        (true, false) => "one-jumper reference of TIA-526-7",
+        (false, true) => "one-cord reference of IEC 61280-4-1",
+        (false, false) => "one-cord reference of IEC 61280-4-2",
     };
 
     /// <summary>The two wavelengths that a link is tested at (two public sources).</summary>

@@ -1,3 +1,5 @@
+using PolarityMap.Core.Budget;
+
 namespace PolarityMap.Core.Checks.Rules;
 
 public sealed class OverTheLossBudget : Rule
@@ -57,7 +59,7 @@ public sealed class OverTheLossBudget : Rule
     public override void Check(CheckContext context, List<Finding> findings) =>
         LossFindings.Report(this, context, findings, s => s.IsOverLoss && !s.HasTooManyMatings, null, (link, s) => new(
             $"{link} loses {LossFindings.AtLeast(s, s.Stated.Total)} at {s.Wavelength} by what its parts state " +
-            $"({s.Standard.Total} by the standard, {s.Expected.Total} expected), {-s.Margin!.Value} over the {s.LossLimit} of {LossFindings.On(s)}",
+            $"({s.Standard.Total} by the standard, {s.Expected.Total} expected), {BudgetWords.Excess(s)} over the {s.LossLimit} of {LossFindings.On(s)}",
             $"at most {s.LossLimit} for {LossFindings.On(s)}",
             LossFindings.Made(s)));
 }
