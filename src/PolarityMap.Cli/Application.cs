@@ -22,6 +22,7 @@ public static class Application
     [
         new CheckCommand(),
         new TraceCommand(),
+        new BudgetCommand(),
         new DrawCommand(),
         new ExplainCommand(),
         new CatalogueCommand(),

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Budget;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -66,6 +67,9 @@ public sealed class CheckContext
 
     /// <summary>How the networks keep apart, worked out once for all separation rules.</summary>
     public Separation Separation => _separation ??= new Separation(this);
+
+    /// <summary>What each lit strand and link loses, worked out once for all loss rules and whoever prints it.</summary>
+    public BudgetTable Losses => BudgetTable.Of(Traced);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);

@@ -14,6 +14,7 @@ public sealed record Remark(string Text, SourcePlace Place)
         var remarks = new List<Remark>();
         UnusedFibres.Add(context, remarks);
         OrderOfLanes.Add(context, remarks);
+        LossByStandard.Add(context, remarks);
         return remarks;
     }
 }
