@@ -14,10 +14,6 @@ internal static class CheckJson
         json.WriteString("verdict", report.Verdict());
         json.WriteNumber("errors", report.Errors);
         json.WriteNumber("warnings", report.Warnings);
-        json.WriteStartArray("remarks");
-        foreach (string remark in report.Remarks())
-            json.WriteStringValue(remark);
-        json.WriteEndArray();
         json.WriteStartArray("links");
         foreach (LinkOutcome outcome in report.Context.Outcomes.All)
         {

@@ -18,16 +18,6 @@ internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IRe
         return new CheckReport(traced, context, Checker.Check(context), Remark.Of(context));
     }
 
-    /// <summary>What is no fault and yet to be known, in sentences.</summary>
-    public IReadOnlyList<string> Remarks()
-    {
-        int byStatement = Context.Losses.HasApplications ? Context.Losses.Links.Count(l => !l.Exceeds && l.FailsByStandard) : 0;
-        return byStatement == 0 ? [] :
-        [
-            $"{Count(byStatement, "link")} {(byStatement == 1 ? "keeps its" : "keep their")} loss limit by what the parts state and not by the standard's largest losses; 'polaritymap budget' shows both.",
-        ];
-    }
-
     /// <summary>The verdict in one or two sentences.</summary>
     public string Verdict()
     {

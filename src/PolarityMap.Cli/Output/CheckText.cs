@@ -38,8 +38,6 @@ internal sealed class CheckText(CommandContext context, bool every)
         output.WriteLine();
         string verdict = report.Verdict();
         output.WriteLine(report.Errors > 0 ? _paint.Error(verdict) : report.Warnings > 0 ? _paint.Warning(verdict) : _paint.Good(verdict));
-        foreach (string remark in report.Remarks())
-            Wrapped.Write(output, remark, "");
         if (report.Findings.Count > 0)
             output.WriteLine(_paint.Faint("'polaritymap explain CODE' tells why a finding matters and what clears it."));
     }
