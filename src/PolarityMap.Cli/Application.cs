@@ -24,6 +24,7 @@ public static class Application
         new TraceCommand(),
         new BudgetCommand(),
         new DrawCommand(),
+        new SeparationCommand(),
         new ExplainCommand(),
         new CatalogueCommand(),
         new SchemaCommand(),
