@@ -25,6 +25,7 @@ public static class Application
         new BudgetCommand(),
         new DrawCommand(),
         new ExplainCommand(),
+        new CatalogueCommand(),
         new SchemaCommand(),
         new NewCommand(),
     ];

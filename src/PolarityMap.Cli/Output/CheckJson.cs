@@ -14,10 +14,6 @@ internal static class CheckJson
         json.WriteString("verdict", report.Verdict());
         json.WriteNumber("errors", report.Errors);
         json.WriteNumber("warnings", report.Warnings);
-        json.WriteStartArray("remarks");
-        foreach (string remark in report.Remarks())
-            json.WriteStringValue(remark);
-        json.WriteEndArray();
         json.WriteStartArray("links");
         foreach (LinkOutcome outcome in report.Context.Outcomes.All)
         {
@@ -38,6 +34,16 @@ internal static class CheckJson
         json.WriteStartArray("findings");
         foreach (Finding finding in report.Findings)
             WriteFinding(json, report, finding);
+        json.WriteEndArray();
+        json.WriteStartArray("remarks");
+        foreach (Remark remark in report.Remarks)
+        {
+            json.WriteStartObject();
+            json.WriteString("text", remark.Text);
+            JsonText.WritePlace(json, remark.Place);
+            json.WriteEndObject();
+        }
+
         json.WriteEndArray();
     });
 
@@ -65,6 +71,16 @@ internal static class CheckJson
         {
             json.WriteStartObject();
             JsonText.WritePlace(json, place);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("remedies");
+        foreach (Remedy remedy in finding.Remedies)
+        {
+            json.WriteStartObject();
+            json.WriteString("text", remedy.Text);
+            json.WriteString("proof", remedy.Proof);
             json.WriteEndObject();
         }
 

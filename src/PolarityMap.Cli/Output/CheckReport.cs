@@ -4,7 +4,7 @@ using PolarityMap.Core.Strands;
 namespace PolarityMap.Cli.Output;
 
 /// <summary>What <c>check</c> has to say: the plant, its links, the findings.</summary>
-internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings)
+internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings, IReadOnlyList<Remark> Remarks)
 {
     public int Errors => Findings.Count(f => f.Rule.Severity == Severity.Error);
 
@@ -15,17 +15,7 @@ internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IRe
     public static CheckReport Of(TracedPlant traced)
     {
         var context = new CheckContext(traced);
-        return new CheckReport(traced, context, Checker.Check(context));
-    }
-
-    /// <summary>What is no fault and yet to be known, in sentences.</summary>
-    public IReadOnlyList<string> Remarks()
-    {
-        int byStatement = Context.Losses.HasApplications ? Context.Losses.Links.Count(l => !l.Exceeds && l.FailsByStandard) : 0;
-        return byStatement == 0 ? [] :
-        [
-            $"{Count(byStatement, "link")} {(byStatement == 1 ? "keeps its" : "keep their")} loss limit by what the parts state and not by the standard's largest losses; 'polaritymap budget' shows both.",
-        ];
+        return new CheckReport(traced, context, Checker.Check(context), Remark.Of(context));
     }
 
     /// <summary>The verdict in one or two sentences.</summary>
