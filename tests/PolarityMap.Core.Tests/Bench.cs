@@ -15,6 +15,7 @@ internal sealed class Bench
     private readonly PlantBuilder _builder = new();
     private readonly Dictionary<string, int> _parts = [];
     private int _line;
+    private SourcePlace? _stop;
 
     /// <summary>Adds a part; <paramref name="set"/> sets its attributes.</summary>
     public Bench Add(string name, string kind, Action<AttributeValues>? set = null, int network = -1, params int[] spare)
@@ -33,7 +34,25 @@ internal sealed class Bench
     }
 
     /// <summary>Adds a network and returns its index.</summary>
-    public int Network(string name) => _builder.AddNetwork(new Network(name, null, NextPlace()));
+    public int Network(string name, string? key = null, bool plainFits = false) =>
+        _builder.AddNetwork(new Network(name, null, NextPlace()) { Key = key, PlainFits = plainFits });
+
+    /// <summary>Whatever <paramref name="make"/> adds stands at one place, as the chains of a run with ranges do.</summary>
+    public Bench AtOneStop(Action<Bench> make)
+    {
+        _stop = NextPlace();
+        make(this);
+        _stop = null;
+        return this;
+    }
+
+    /// <summary>A port or plug that finds another port taken, first by line <paramref name="firstLine"/>.</summary>
+    public Bench Clash(string taken, string refused, int firstLine)
+    {
+        (PortRef port, string position) = Port(taken);
+        _builder.AddClash(new PortClash(port, PositionNumber(Shape(port), position), Port(refused).Port, new SourcePlace("plant.yaml", firstLine, 1), NextPlace()));
+        return this;
+    }
 
     /// <summary>Mates two ports; <c>PART/PORT:POSITION</c> names the place in a duplex port that a simplex plug takes.</summary>
     public Bench Mate(string a, string b, Keying? keys = null, string? through = null)
@@ -100,7 +119,7 @@ internal sealed class Bench
         return shape;
     }
 
-    private SourcePlace NextPlace() => new("plant.yaml", ++_line, 1);
+    private SourcePlace NextPlace() => _stop ?? new("plant.yaml", ++_line, 1);
 
     private LinkEnd End(string address)
     {

@@ -65,6 +65,16 @@ internal static class CheckJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("remedies");
+        foreach (Remedy remedy in finding.Remedies)
+        {
+            json.WriteStartObject();
+            json.WriteString("text", remedy.Text);
+            json.WriteString("proof", remedy.Proof);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 }

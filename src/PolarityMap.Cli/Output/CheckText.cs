@@ -61,11 +61,24 @@ internal sealed class CheckText(CommandContext context, bool every)
             output.WriteLine($"  and strands {string.Join(", ", first.Strands.Skip(MostStrands).Select(report.Traced.NumberOf))}");
         if (first.Related.Count > 0)
             output.WriteLine($"  made by   {Lines(first.Related)}");
+        WriteRemedies(first, "  ");
         if (group.Count > 1)
         {
             output.WriteLine($"  and {group.Count - 1} more like it:");
             foreach (Finding other in group.Skip(1))
+            {
                 output.WriteLine($"    {other.Message}");
+                WriteRemedies(other, "      ");
+            }
+        }
+    }
+
+    private void WriteRemedies(Finding finding, string indent)
+    {
+        foreach (Remedy remedy in finding.Remedies)
+        {
+            context.Out.WriteLine($"{indent}remedy    {remedy.Text}");
+            context.Out.WriteLine($"{indent}proved    {remedy.Proof}");
         }
     }
 

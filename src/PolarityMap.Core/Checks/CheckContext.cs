@@ -11,6 +11,7 @@ public sealed class CheckContext
     private readonly HashSet<int> _used = [];
     private readonly HashSet<PortRef> _refused = [];
     private LinkOutcomes? _outcomes;
+    private FibreFaults? _fibres;
 
     public CheckContext(TracedPlant traced)
     {
@@ -45,6 +46,10 @@ public sealed class CheckContext
             _mated.Add(plug.Plug);
             _used.Add(plug.Plug.Part);
             _used.Add(plug.Adapter.Part);
+
+            // The adapter of a plug that is used elsewhere already holds this one alone.
+            if (_refused.Contains(plug.Adapter) || !Plant.Fits(plug))
+                _refused.Add(plug.Plug);
         }
     }
 
@@ -54,6 +59,9 @@ public sealed class CheckContext
 
     /// <summary>What each link does, worked out once for all destination rules.</summary>
     public LinkOutcomes Outcomes => _outcomes ??= new LinkOutcomes(this);
+
+    /// <summary>Where fibre classes do not go together, worked out once for all fibre rules.</summary>
+    internal FibreFaults Fibres => _fibres ??= FibreFaults.Of(this);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);
@@ -103,6 +111,33 @@ public sealed class CheckContext
         }
 
         return landings;
+    }
+
+    /// <summary>
+    /// The strands at a port, or at one position of it when that is not 0, in the order of the positions. Places of an array
+    /// that carry no fibre are left out; an adapter has no strands of its own.
+    /// </summary>
+    public IEnumerable<int> StrandsAt(PortRef port, int position = 0)
+    {
+        int first = position == 0 ? 1 : position;
+        int last = position == 0 ? Plant.Port(port).PositionCount : position;
+        for (int p = first; p <= last; p++)
+        {
+            int strand = Traced.StrandOf(Traced.Graph.PositionOf(port, p));
+            if (HasFibre(strand))
+                yield return strand;
+        }
+    }
+
+    private bool HasFibre(int strand)
+    {
+        foreach (int p in Traced.Strands[strand])
+        {
+            if (Traced.Graph.Inside[p] >= 0 || Traced.Graph.LaneAt(p) is not null)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>The place in the document to show for a strand: where its first mating is made.</summary>

@@ -24,6 +24,18 @@ public static class RuleCatalogue
         new PartNothingMeets(),
         new ClosedLoop(),
         new LinkNobodyWires(),
+        new PinnedMeetsPinned(),
+        new UnpinnedMeetsUnpinned(),
+        new ConnectorFamilies(),
+        new ArraySizeOrKey(),
+        new FlatMeetsAngled(),
+        new SlopesDoNotFit(),
+        new KeyCode(),
+        new PortUsedTwice(),
+        new SingleModeMeetsMultimode(),
+        new CoreDiametersMixed(),
+        new LowerClass(),
+        new ClassNotListed(),
     ];
 
     /// <summary>The rule with this code, or null. Letter case does not matter.</summary>

@@ -10,8 +10,7 @@ namespace PolarityMap.Documents.Binding;
 /// <summary>Reads the attributes of a part by the specifications of its kind.</summary>
 internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> networks)
 {
-    /// <summary>More legs than any cable has; a longer list is not looked at one by one.</summary>
-    private const int MostLegs = 1000;
+    private readonly AttributeLists _lists = new(reader, networks);
 
     private ProblemList Problems => reader.Problems;
 
@@ -40,16 +39,25 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
 
     private void ReadOne(YamlNode node, AttributeSpec spec, AttributeValues values)
     {
-        if (spec.Sort == AttributeSort.Wiring && node is YamlSequence list)
+        switch (spec.Sort)
         {
-            ReadWiring(list, spec, values);
-            return;
-        }
-
-        if (spec.Sort == AttributeSort.Legs)
-        {
-            ReadLegs(node, spec, values);
-            return;
+            case AttributeSort.Wiring when node is YamlSequence:
+            case AttributeSort.Pairs:
+                if (_lists.Pairs(node, spec) is { } pairs)
+                    values.Set(spec.Name, pairs);
+                return;
+            case AttributeSort.Conversion:
+                if (_lists.Conversion(node, spec) is { } wiring)
+                    values.Set(spec.Name, wiring);
+                return;
+            case AttributeSort.Networks:
+                if (_lists.Networks(node, spec) is { } names)
+                    values.Set(spec.Name, names);
+                return;
+            case AttributeSort.Legs:
+                if (_lists.Legs(node, spec) is { } legs)
+                    values.Set(spec.Name, legs);
+                return;
         }
 
         if (reader.Text(node, spec.Name, Expected(spec)) is not { } scalar)
@@ -76,13 +84,21 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
                 else
                     Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' is no length: {PartNames.Shorten(why)}");
                 break;
-            case AttributeSort.Network:
-                if (networks.Any(n => n.Name == text))
-                    values.Set(spec.Name, text);
-                else if (networks.Count == 0)
-                    Problems.Add(scalar.Place, $"there is no network '{PartNames.Shorten(text)}'", "a section 'networks:' that names it");
+            case AttributeSort.Loss:
+                if (Decibel.TryParse(text, out Decibel loss, out why))
+                    values.Set(spec.Name, loss);
                 else
-                    reader.Unknown(scalar.Place, $"there is no network '{PartNames.Shorten(text)}'", text, [.. networks.Select(n => n.Name)]);
+                    Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' is no loss: {PartNames.Shorten(why)}");
+                break;
+            case AttributeSort.Attenuation:
+                if (Attenuation.TryParse(text, out Attenuation attenuation, out why))
+                    values.Set(spec.Name, attenuation);
+                else
+                    Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' is no attenuation: {PartNames.Shorten(why)}");
+                break;
+            case AttributeSort.Network:
+                if (_lists.IsNetwork(scalar))
+                    values.Set(spec.Name, text);
                 break;
             default:
                 values.Set(spec.Name, text);
@@ -90,70 +106,21 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
         }
     }
 
-    private static string Expected(AttributeSpec spec) => spec.Sort switch
+    /// <summary>What an attribute takes, in words for a message.</summary>
+    public static string Expected(AttributeSpec spec) => spec.Sort switch
     {
-        AttributeSort.Choice => "one of " + string.Join(", ", spec.Words),
-        AttributeSort.Wiring => "one of " + string.Join(", ", spec.Words) + ", or pairs such as [[1, 2], [3, 4]]",
+        AttributeSort.Choice => NodeReader.OneOf(spec.Words),
+        AttributeSort.Wiring => NodeReader.OneOf(spec.Words) + ", or pairs such as [[1, 2], [3, 4]]",
+        AttributeSort.Pairs => "pairs such as [[1, 12], [2, 11]]",
+        AttributeSort.Conversion => "a list for each narrow port, such as [[1, 2, 3, 4], [5, 6, 7, 8]]",
         AttributeSort.WholeNumber when spec.Numbers.Count > 0 => string.Join(" or ", spec.Numbers),
         AttributeSort.WholeNumber => $"a whole number from {spec.Min} to {spec.Max}",
         AttributeSort.Length => "a length with its unit, such as '62 m'",
+        AttributeSort.Loss => "a loss with its unit, such as '0.35 dB'",
+        AttributeSort.Attenuation => "an attenuation with its unit, such as '3.0 dB/km'",
         AttributeSort.Network => "the name of a network",
+        AttributeSort.Networks => "a list of network names, such as [lighting, sound]",
         AttributeSort.Legs => "leg numbers, such as 5..8",
         _ => "a text",
     };
-
-    private void ReadWiring(YamlSequence list, AttributeSpec spec, AttributeValues values)
-    {
-        var pairs = new List<DuplexPair>(list.Items.Count);
-        foreach (YamlNode item in list.Items)
-        {
-            if (item is YamlSequence { Items: [YamlScalar first, YamlScalar second] }
-                && int.TryParse(first.Value, NumberStyles.None, CultureInfo.InvariantCulture, out int a)
-                && int.TryParse(second.Value, NumberStyles.None, CultureInfo.InvariantCulture, out int b))
-            {
-                pairs.Add(new DuplexPair(a, b));
-                continue;
-            }
-
-            Problems.Add(item.Place, "each duplex port of a wiring is a pair of array positions, A then B", "a pair such as [1, 2]");
-            return;
-        }
-
-        if (pairs.Count == 0)
-            Problems.Add(list.Place, "the wiring has no ports", Expected(spec));
-        else
-            values.Set(spec.Name, pairs);
-    }
-
-    private void ReadLegs(YamlNode node, AttributeSpec spec, AttributeValues values)
-    {
-        YamlNode[] items = node is YamlSequence list ? [.. list.Items] : [node];
-        var legs = new List<int>();
-        foreach (YamlNode item in items)
-        {
-            if (reader.Text(item, spec.Name, Expected(spec)) is not { } scalar)
-                return;
-            if (!NamePattern.TryExpandToken(scalar.Value, (index, message, expected) => Problems.Add(scalar.PlaceAt(index), message, expected), out IReadOnlyList<string> names)
-                || !reader.Allowance.Names(names.Count, scalar.Place))
-                return;
-            if (legs.Count + names.Count > MostLegs)
-            {
-                Problems.Add(scalar.Place, $"no cable has more than {MostLegs} legs", Expected(spec));
-                return;
-            }
-
-            foreach (string name in names)
-            {
-                if (!int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out int leg) || leg < 1)
-                {
-                    Problems.Add(scalar.Place, $"'{PartNames.Shorten(name)}' is no leg number", Expected(spec));
-                    return;
-                }
-
-                legs.Add(leg);
-            }
-        }
-
-        values.Set(spec.Name, legs);
-    }
 }

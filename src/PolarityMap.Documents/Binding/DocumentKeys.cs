@@ -10,6 +10,7 @@ public static class DocumentKeys
     public const string Author = "author";
     public const string Number = "number";
     public const string Networks = "networks";
+    public const string Defaults = "defaults";
     public const string Types = "types";
     public const string Parts = "parts";
     public const string Runs = "runs";
@@ -21,6 +22,16 @@ public static class DocumentKeys
     public const string Kind = "kind";
 
     public const string Colour = "colour";
+    public const string Key = "key";
+    public const string PlainFits = "plain-fits";
+    public const string MayShare = "may-share";
+
+    public const string Fibre = "fibre";
+    public const string Pins = "pins";
+    public const string Limits = "limits";
+    public const string Colours = "colours";
+    public const string Margin = "margin";
+    public const string GroupIndex = "group-index";
 
     public const string Exchanged = "exchanged";
     public const string Moved = "moved";
@@ -38,7 +49,13 @@ public static class DocumentKeys
     ];
 
     /// <summary>Every key of a plant document.</summary>
-    public static readonly IReadOnlyList<string> OfPlant = [.. Titles.Select(t => t.Key), Networks, Types, Parts, Runs, Links, AsBuilt];
+    public static readonly IReadOnlyList<string> OfPlant = [.. Titles.Select(t => t.Key), Networks, Defaults, Types, Parts, Runs, Links, AsBuilt];
+
+    /// <summary>Every key of a network.</summary>
+    public static readonly IReadOnlyList<string> OfNetwork = [Colour, Key, PlainFits, MayShare];
+
+    /// <summary>Every key of the defaults.</summary>
+    public static readonly IReadOnlyList<string> OfDefaults = [Fibre, Pins, Limits, Colours, Margin, GroupIndex];
 
     /// <summary>Every key of an as-built document.</summary>
     public static readonly IReadOnlyList<string> OfOverlay = [.. Titles.Select(t => t.Key), Design, AsBuilt];

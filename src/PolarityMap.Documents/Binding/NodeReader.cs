@@ -64,14 +64,19 @@ internal sealed class NodeReader(ProblemList problems)
     /// <summary>Reports an unknown word with what is known and the nearest of it.</summary>
     public void Unknown(SourcePlace place, string message, string word, IReadOnlyCollection<string> known)
     {
+        Problems.Add(place, message, OneOf(known), Nearest(word, known));
+    }
+
+    /// <summary>The words of which one is expected, the first of them where they are many.</summary>
+    public static string OneOf(IReadOnlyCollection<string> known)
+    {
         const int mostListed = 14;
-        string expected = known.Count switch
+        return known.Count switch
         {
             0 => "nothing here",
             <= mostListed => (known.Count == 1 ? "" : "one of ") + string.Join(", ", known),
             _ => $"one of {string.Join(", ", known.Take(mostListed))} and {known.Count - mostListed} more",
         };
-        Problems.Add(place, message, expected, Nearest(word, known));
     }
 
     /// <summary>The word that was probably meant, or null when none is near or the search has become too long.</summary>

@@ -107,7 +107,7 @@ internal sealed class OverlayBinder(
                 start = type.Values;
             }
 
-            var after = new PartType(one, kind, new AttributeValues(kind.AllAttributes));
+            var after = new PartType(one, kind, types.NewValues(kind));
             if (!attributes.Read(mapping, kind, after.Values, after.Places))
                 return;
             after.Values.FillFrom(start);

@@ -15,8 +15,14 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
 {
     private readonly Dictionary<string, PartType> _own = [];
 
+    /// <summary>What the plant says for parts that do not say it themselves. Set before the first type is read.</summary>
+    public PartDefaults Defaults { get; set; } = PartDefaults.None;
+
     /// <summary>Every name, the document's own first.</summary>
     public IReadOnlyList<string> Names => [.. _own.Keys, .. Catalogue.All.Select(t => t.Name), .. PartKinds.All.Select(k => k.Name)];
+
+    /// <summary>No values yet for a kind, over the plant's defaults.</summary>
+    public AttributeValues NewValues(PartKind kind) => new(kind.AllAttributes, Defaults);
 
     public void Add(PartType type) => _own[type.Name] = type;
 
@@ -28,10 +34,10 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
         if (Catalogue.Find(name) is { } entry)
         {
             PartKind of = PartKinds.Find(entry.Kind)!;
-            return new PartType(name, of, new AttributeValues(of.AllAttributes).Set(entry.Attribute, entry.Word));
+            return new PartType(name, of, NewValues(of).Set(entry.Attribute, entry.Word));
         }
 
-        return PartKinds.Find(name) is { } kind ? new PartType(name, kind, new AttributeValues(kind.AllAttributes)) : null;
+        return PartKinds.Find(name) is { } kind ? new PartType(name, kind, NewValues(kind)) : null;
     }
 
     /// <summary>
@@ -58,7 +64,7 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
             return null;
         }
 
-        var result = new PartType(name, type.Kind, new AttributeValues(type.Kind.AllAttributes));
+        var result = new PartType(name, type.Kind, NewValues(type.Kind));
         foreach ((string attribute, SourcePlace place) in type.Places)
             result.Places[attribute] = place;
         bool sound = node is not YamlMapping mapping || attributes.Read(mapping, type.Kind, result.Values, result.Places);
@@ -75,7 +81,7 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
             if (!spec.Required || type.Values.Has(spec.Name))
                 continue;
             complete = false;
-            reader.Problems.Add(place, $"{NodeReader.A(type.Kind.Name)} needs '{spec.Name}'", "one of " + string.Join(", ", spec.Words));
+            reader.Problems.Add(place, $"{NodeReader.A(type.Kind.Name)} needs '{spec.Name}'", AttributeReader.Expected(spec));
         }
 
         if (!complete)
@@ -84,6 +90,20 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
         Shape? shape = type.Kind.Build(type.Values, faults);
         foreach (AttributeFault fault in faults)
             reader.Problems.Add(type.Places.GetValueOrDefault(fault.Attribute, place), fault.Message);
+        if (shape is not null && faults.Count == 0 && !NetworksFit(type, shape, place))
+            return null;
         return faults.Count == 0 && shape is not null && reader.Allowance.Ports(shape, place) ? shape : null;
+    }
+
+    /// <summary>Networks are named port by port, so there are no more of them than duplex ports.</summary>
+    private bool NetworksFit(PartType type, Shape shape, SourcePlace place)
+    {
+        const string attribute = "networks";
+        int named = type.Values.Words(attribute).Count;
+        int ports = shape.Ports.Count(p => p.Face.Family is ConnectorFamily.Duplex or ConnectorFamily.Simplex);
+        if (named <= ports)
+            return true;
+        reader.Problems.Add(type.Places.GetValueOrDefault(attribute, place), $"{named} networks are named for {ports} duplex ports", "one for each port in order, or fewer");
+        return false;
     }
 }

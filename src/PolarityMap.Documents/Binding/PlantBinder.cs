@@ -4,12 +4,9 @@ using PolarityMap.Documents.Yaml;
 
 namespace PolarityMap.Documents.Binding;
 
-/// <summary>Binds a document's sections in their order: title, networks, types, parts, runs, links, as-built differences.</summary>
+/// <summary>Binds a document's sections in their order: title, networks, defaults, types, parts, runs, links, as-built differences.</summary>
 internal sealed class PlantBinder
 {
-    /// <summary>The most networks: each is a separate installation with cables of its own.</summary>
-    internal const int MostNetworks = 100;
-
     private readonly ProblemList _problems;
     private readonly NodeReader _reader;
     private readonly PlantBuilder _plant = new();
@@ -35,7 +32,9 @@ internal sealed class PlantBinder
     {
         _reader.CheckKeys(root, DocumentKeys.OfPlant, "a plant document");
         BindTitle(root, required: true);
-        BindNetworks(root);
+        if (root.Find(DocumentKeys.Networks) is { } networks)
+            new NetworkReader(_reader).Read(networks, _plant);
+        BindDefaults(root);
         BindTypes(root);
         bool partsSound = BindParts(root);
 
@@ -88,39 +87,10 @@ internal sealed class PlantBinder
         };
     }
 
-    private void BindNetworks(YamlMapping root)
+    private void BindDefaults(YamlMapping root)
     {
-        if (root.Find(DocumentKeys.Networks) is not { } node || _reader.Mapping(node, "networks", "network names with their attributes") is not { } list)
-            return;
-        foreach (YamlEntry entry in list.Entries)
-        {
-            string name = entry.Key.Value;
-            if (_plant.Networks.Count == MostNetworks)
-            {
-                _problems.Add(entry.Key.Place, $"a plant has at most {MostNetworks} networks");
-                return;
-            }
-
-            if (!Names.IsValid(name, out string why))
-            {
-                _problems.Add(entry.Key.Place, $"this is no name for a network: {why}", Names.Rule);
-                continue;
-            }
-
-            string? colour = null;
-            if (entry.Value is YamlMapping attributes)
-            {
-                _reader.CheckKeys(attributes, [DocumentKeys.Colour], "a network");
-                if (attributes.Find(DocumentKeys.Colour) is { } value)
-                    colour = _reader.Text(value, DocumentKeys.Colour, "a colour in words, such as red")?.Value;
-            }
-            else if (entry.Value is not YamlScalar { IsNull: true })
-            {
-                _problems.Add(entry.Value.Place, "a network is described by attributes", "{ colour: red }");
-            }
-
-            _plant.AddNetwork(new Network(name, colour, entry.Key.Place));
-        }
+        if (root.Find(DocumentKeys.Defaults) is { } node)
+            (_types.Defaults, _plant.Practice) = new DefaultsReader(_reader).Read(node);
     }
 
     private void BindTypes(YamlMapping root)

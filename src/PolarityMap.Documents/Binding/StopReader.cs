@@ -138,7 +138,7 @@ internal sealed class StopReader(NodeReader reader, PartNames parts, PartTypes t
             return null;
         }
 
-        var own = new PartType(type.Name, type.Kind, new AttributeValues(type.Kind.AllAttributes));
+        var own = new PartType(type.Name, type.Kind, types.NewValues(type.Kind));
         if (length is { } l)
             own.Values.Set("length", l);
         own.Values.FillFrom(type.Values);

@@ -89,7 +89,7 @@ public static class PlantSchema
             json.WriteString("type", "string");
             json.WriteString("pattern", PathPattern);
         });
-        Named(json, DocumentKeys.Networks, "The physically separate networks, with their colours.", PlantBinder.MostNetworks, () =>
+        Named(json, DocumentKeys.Networks, "The physically separate networks, with their colours.", NetworkReader.MostNetworks, () =>
         {
             json.WriteStartArray("type");
             json.WriteStringValue("object");

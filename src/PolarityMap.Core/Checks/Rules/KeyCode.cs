@@ -1,0 +1,130 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Checks.Rules;
+
+public sealed class KeyCode : MatingRule
+{
+    public override string Code => "M07";
+
+    public override string Title => "key code differs";
+
+    public override string Why =>
+        "Keyed connectors keep separate networks apart by force: a boss on one part and a cavity on the other, a code for each network, and " +
+        "only equal codes go in. Interfaces are always plain, so a cord that enters one has a plain plug there. Some sets let plain and " +
+        "keyed go together and most do not, so that it is a fault unless the network says plain-fits: yes.";
+
+    public override string Clears =>
+        "Use the cord of the port's network. At an interface make that end of the cord plain, with keyed: far or keyed: near for the end that keeps the code.";
+
+    public override string Source =>
+        "The idea: two public sources. That no open standard defines codes: from memory. Plain against keyed: common practice.";
+
+    public override string Example => """
+        plant: The lighting cord in the sound cassette
+        networks:
+          lighting: { colour: red, key: R }
+          sound: { colour: blue, key: B }
+        types:
+          red cord: { kind: A-to-B cord, network: lighting, keyed: far }
+          blue cord: { kind: A-to-B cord, network: sound, keyed: far }
+        parts:
+          SW-L: { kind: duplex interface, network: sound }
+          SW-R: { kind: duplex interface, network: sound }
+          K-L: { kind: U1 cassette, network: sound }
+          K-R: { kind: U1 cassette, network: sound }
+          T: { kind: Type-B trunk, network: sound, length: 30 m }
+        runs:
+          - SW-L/1, red cord 2 m, K-L/1
+          - K-L/rear, T, K-R/rear
+          - SW-R/1, blue cord 2 m, K-R/1
+        links:
+          - SW-L/1 to SW-R/1
+
+        """;
+
+    public override string Repaired => """
+        plant: The sound cord in the sound cassette
+        networks:
+          lighting: { colour: red, key: R }
+          sound: { colour: blue, key: B }
+        types:
+          red cord: { kind: A-to-B cord, network: lighting, keyed: far }
+          blue cord: { kind: A-to-B cord, network: sound, keyed: far }
+        parts:
+          SW-L: { kind: duplex interface, network: sound }
+          SW-R: { kind: duplex interface, network: sound }
+          K-L: { kind: U1 cassette, network: sound }
+          K-R: { kind: U1 cassette, network: sound }
+          T: { kind: Type-B trunk, network: sound, length: 30 m }
+        runs:
+          - SW-L/1, blue cord 2 m, K-L/1
+          - K-L/rear, T, K-R/rear
+          - SW-R/1, blue cord 2 m, K-R/1
+        links:
+          - SW-L/1 to SW-R/1
+
+        """;
+
+    private protected override StopFault? Judge(Plant plant, Mating mating)
+    {
+        if (!MatingText.Seats(plant, mating))
+            return null;
+        StopFault? atAdapter = mating.Through is { } adapter ? Judge(plant, mating.A, adapter) ?? Judge(plant, mating.B, adapter) : null;
+        return atAdapter ?? Judge(plant, mating.A, mating.B);
+    }
+
+    private protected override StopFault? Judge(Plant plant, OpenPlug plug) =>
+        plant.Fits(plug) && MatingText.SameConnector(plant.Port(plug.Plug), plant.Port(plug.Adapter)) ? Judge(plant, plug.Plug, plug.Adapter) : null;
+
+    private static StopFault? Judge(Plant plant, PortRef a, PortRef b)
+    {
+        string? keyA = plant.KeyOf(a);
+        string? keyB = plant.KeyOf(b);
+        if (keyA == keyB || (keyB is null && PlainFits(plant, a)) || (keyA is null && PlainFits(plant, b)))
+            return null;
+        if (keyA is not null && plant.Parts[b.Part].Shape.IsInterface)
+            return AtInterface(plant, a, keyA, b);
+        if (keyB is not null && plant.Parts[a.Part].Shape.IsInterface)
+            return AtInterface(plant, b, keyB, a);
+        return new StopFault(
+            $"{keyA ?? ""}\n{keyB ?? ""}",
+            $"{plant.Address(a)} {Has(keyA)} and {plant.Address(b)} {Has(keyB)}",
+            "the same key code on both sides",
+            $"{Words(keyA)} on {Words(keyB)}");
+    }
+
+    private static StopFault AtInterface(Plant plant, PortRef plug, string key, PortRef port)
+    {
+        Part cord = plant.Parts[plug.Part];
+        string plain = Plain(plant, plug);
+        return new StopFault(
+            $"{key} {plain}",
+            $"the plug {plant.Address(plug)} has key code {key} and does not go into {plant.Address(port)}, which is plain like every interface",
+            $"a plain plug there: {plain} on {cord.Name}",
+            $"key code {key} on a plain port");
+    }
+
+    /// <summary>What to write on the cable so that its end at an interface is plain.</summary>
+    private static string Plain(Plant plant, PortRef plug)
+    {
+        Part cable = plant.Parts[plug.Part];
+        if (!cable.Shape.IsCable || cable.Shape.Ports.Count != 2)
+            return "keyed: no";
+        PortRef other = new(plug.Part, 1 - plug.Port);
+        foreach (Mating mating in plant.Matings)
+        {
+            PortRef? met = mating.A == other ? mating.B : mating.B == other ? mating.A : null;
+            if (met is { } at && plant.Parts[at.Part].Shape.IsInterface)
+                return "keyed: none";
+        }
+
+        return plant.Port(plug).Side == Side.Near ? "keyed: far" : "keyed: near";
+    }
+
+    private static bool PlainFits(Plant plant, PortRef keyed) => plant.NetworkOf(keyed) is >= 0 and int n && plant.Networks[n].PlainFits;
+
+    private static string Has(string? key) => key is null ? "is plain" : $"has key code {key}";
+
+    private static string Words(string? key) => key is null ? "plain" : $"key code {key}";
+}
