@@ -22,8 +22,10 @@ public static class Application
     [
         new CheckCommand(),
         new TraceCommand(),
+        new BudgetCommand(),
         new DrawCommand(),
         new ExplainCommand(),
+        new CatalogueCommand(),
         new SchemaCommand(),
         new NewCommand(),
     ];

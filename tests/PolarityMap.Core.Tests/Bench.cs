@@ -33,6 +33,13 @@ internal sealed class Bench
         return this;
     }
 
+    /// <summary>Sets the limits, the margin and the like that the plant goes by.</summary>
+    public Bench Practice(PlantPractice practice)
+    {
+        _builder.Practice = practice;
+        return this;
+    }
+
     /// <summary>Adds a network and returns its index.</summary>
     public int Network(string name, string? key = null, bool plainFits = false) =>
         _builder.AddNetwork(new Network(name, null, NextPlace()) { Key = key, PlainFits = plainFits });

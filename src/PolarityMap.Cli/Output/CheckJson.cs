@@ -35,6 +35,16 @@ internal static class CheckJson
         foreach (Finding finding in report.Findings)
             WriteFinding(json, report, finding);
         json.WriteEndArray();
+        json.WriteStartArray("remarks");
+        foreach (Remark remark in report.Remarks)
+        {
+            json.WriteStartObject();
+            json.WriteString("text", remark.Text);
+            JsonText.WritePlace(json, remark.Place);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     });
 
     private static void WriteFinding(Utf8JsonWriter json, CheckReport report, Finding finding)

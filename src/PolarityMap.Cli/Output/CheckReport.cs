@@ -4,7 +4,7 @@ using PolarityMap.Core.Strands;
 namespace PolarityMap.Cli.Output;
 
 /// <summary>What <c>check</c> has to say: the plant, its links, the findings.</summary>
-internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings)
+internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings, IReadOnlyList<Remark> Remarks)
 {
     public int Errors => Findings.Count(f => f.Rule.Severity == Severity.Error);
 
@@ -15,7 +15,7 @@ internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IRe
     public static CheckReport Of(TracedPlant traced)
     {
         var context = new CheckContext(traced);
-        return new CheckReport(traced, context, Checker.Check(context));
+        return new CheckReport(traced, context, Checker.Check(context), Remark.Of(context));
     }
 
     /// <summary>The verdict in one or two sentences.</summary>

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Budget;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -12,6 +13,7 @@ public sealed class CheckContext
     private readonly HashSet<PortRef> _refused = [];
     private LinkOutcomes? _outcomes;
     private FibreFaults? _fibres;
+    private Separation? _separation;
 
     public CheckContext(TracedPlant traced)
     {
@@ -62,6 +64,12 @@ public sealed class CheckContext
 
     /// <summary>Where fibre classes do not go together, worked out once for all fibre rules.</summary>
     internal FibreFaults Fibres => _fibres ??= FibreFaults.Of(this);
+
+    /// <summary>How the networks keep apart, worked out once for all separation rules.</summary>
+    public Separation Separation => _separation ??= new Separation(this);
+
+    /// <summary>What each lit strand and link loses, worked out once for all loss rules and whoever prints it.</summary>
+    public BudgetTable Losses => BudgetTable.Of(Traced);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);

@@ -67,7 +67,7 @@ public sealed class WrongNetwork : Rule
             findings.Add(new Finding(
                 this,
                 link?.Place ?? context.PlaceOf(strands[0]),
-                $"{context.Plant.Address(a)} of network {here} is joined to {context.Plant.Address(b)} of network {there}",
+                $"{context.Plant.Address(a)} of network {here} is joined to {context.Plant.Address(b)} of network {there}; they meet {MeetingPlace.Words(context, strands[0], context.Plant.NetworkOf(a))}",
                 link is null
                     ? $"{context.Plant.Address(a)} at an interface of {here}"
                     : $"{context.Plant.Address(link.From)} at {context.Plant.Address(link.To)}",

@@ -1,0 +1,49 @@
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Checks;
+
+/// <summary>Where along a strand two networks meet, in words.</summary>
+internal static class MeetingPlace
+{
+    /// <summary>The most parts named one by one.</summary>
+    private const int MostListed = 4;
+
+    /// <summary>
+    /// The first place at which a strand leaves a network for another: a mating, an adapter, a part, or the parts of no network
+    /// that lie between. For example <c>at the cord between SW/1 and DESK/1</c>.
+    /// </summary>
+    /// <param name="context">What the strand is traced in.</param>
+    /// <param name="strand">A strand that begins and ends at interfaces of two networks.</param>
+    /// <param name="network">The network of the end to begin from.</param>
+    public static string Words(CheckContext context, int strand, int network)
+    {
+        var stations = new List<Station>();
+        context.Separation.Strands.Stations(strand, stations);
+        if (stations[0].Network != network)
+            stations.Reverse();
+        int other = stations.FindIndex(s => s.Network >= 0 && s.Network != network);
+        int last = stations.FindLastIndex(other - 1, s => s.Network == network);
+        return Between(context.Plant, stations, last, other);
+    }
+
+    private static string Between(Plant plant, List<Station> stations, int last, int other)
+    {
+        Station here = stations[last], there = stations[other];
+        if (other == last + 1)
+        {
+            return here.Port.Part == there.Port.Part ? $"in {plant.Parts[here.Port.Part].Name}"
+                : here.IsAdapter ? $"at the adapter {plant.Address(here.Port)}"
+                : there.IsAdapter ? $"at the adapter {plant.Address(there.Port)}"
+                : $"at the mating of {plant.Address(here.Port)} and {plant.Address(there.Port)}";
+        }
+
+        // An adapter between two plugs that meet in it is their mating.
+        if (other == last + 2 && stations[last + 1].IsAdapter)
+            return $"at the adapter {plant.Address(stations[last + 1].Port)}";
+        string ends = $"between {plant.Address(here.Port)} and {plant.Address(there.Port)}";
+        int[] parts = [.. stations[(last + 1)..other].Select(s => s.Port.Part).Distinct()];
+        return parts.Length == 1
+            ? $"{(plant.Parts[parts[0]].Shape.IsCable ? "at" : "in")} {PartWords.WithKind(plant.Parts[parts[0]])} {ends}"
+            : $"somewhere {ends}, in {PartWords.List([.. parts.Select(p => plant.Parts[p].Name)], MostListed)} of no network";
+    }
+}
