@@ -22,9 +22,11 @@ public static class Application
     [
         new CheckCommand(),
         new TraceCommand(),
+        new BudgetCommand(),
         new DrawCommand(),
         new SeparationCommand(),
         new ExplainCommand(),
+        new CatalogueCommand(),
         new SchemaCommand(),
         new NewCommand(),
     ];

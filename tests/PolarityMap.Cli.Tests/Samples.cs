@@ -105,5 +105,19 @@ internal static class Samples
 
         """;
 
+    /// <summary>Two A-to-A cords straight between two switches, both reversible in the field.</summary>
+    public const string Reversible = """
+        plant: Two reversible cords
+        parts:
+          SW-L: { kind: duplex interface, ports: 2 }
+          SW-R: { kind: duplex interface, ports: 2 }
+          C[1..2]: { kind: A-to-A cord, reversible: yes }
+        runs:
+          - SW-L/1..2, C[1..2], SW-R/1..2
+        links:
+          - SW-L/1..2 to SW-R/1..2
+
+        """;
+
     public static string Fault(string code) => RuleCatalogue.Find(code)!.Example;
 }

@@ -33,8 +33,15 @@ internal sealed class Bench
         return this;
     }
 
+    /// <summary>Sets the limits, the margin and the like that the plant goes by.</summary>
+    public Bench Practice(PlantPractice practice)
+    {
+        _builder.Practice = practice;
+        return this;
+    }
+
     /// <summary>Adds a network and returns its index.</summary>
-    public int Network(string name, string? key = null, bool plainFits = false, string? colour = null, IReadOnlyList<SharedPlace>? mayShare = null) =>
+    public int Network(string name, string? colour = null, string? key = null, bool plainFits = false, IReadOnlyList<SharedPlace>? mayShare = null) =>
         _builder.AddNetwork(new Network(name, colour, NextPlace()) { Key = key, PlainFits = plainFits, MayShare = mayShare });
 
     /// <summary>Whatever <paramref name="make"/> adds stands at one place, as the chains of a run with ranges do.</summary>
@@ -43,6 +50,14 @@ internal sealed class Bench
         _stop = NextPlace();
         make(this);
         _stop = null;
+        return this;
+    }
+
+    /// <summary>A port or plug that finds another port taken, first by line <paramref name="firstLine"/>.</summary>
+    public Bench Clash(string taken, string refused, int firstLine)
+    {
+        (PortRef port, string position) = Port(taken);
+        _builder.AddClash(new PortClash(port, PositionNumber(Shape(port), position), Port(refused).Port, new SourcePlace("plant.yaml", firstLine, 1), NextPlace()));
         return this;
     }
 

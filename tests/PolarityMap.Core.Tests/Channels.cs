@@ -79,13 +79,18 @@ internal static class Channels
         return bench;
     }
 
-    /// <summary>Array cables <c>X1</c>, <c>X2</c>, … one after the other, both outer ends open. The middle ones are trunks.</summary>
+    /// <summary>
+    /// Array cables <c>X1</c>, <c>X2</c>, … one after the other, both outer ends open. The middle ones are trunks. Their pins
+    /// are those of the trade (trade facts 7.1): cords have none, so that a trunk between cords is bought with pins at both
+    /// ends, and one that another trunk extends with pins at its near end only. The second of two cords alone has pins.
+    /// </summary>
     public static Bench ArrayChain(Bench bench, IReadOnlyList<string> cables, IReadOnlyList<string> adapters, int fibres = 12)
     {
         for (int i = 1; i <= cables.Count; i++)
         {
             string kind = i == 1 || i == cables.Count ? "array cord" : "trunk";
-            bench.Add($"X{i}", kind, v => v.Set("type", cables[i - 1]).Set("base", fibres));
+            string pins = i == 1 ? "none" : kind == "trunk" && i == cables.Count - 1 ? "both" : kind == "trunk" || cables.Count == 2 ? "near" : "none";
+            bench.Add($"X{i}", kind, v => v.Set("type", cables[i - 1]).Set("base", fibres).Set("pins", pins));
         }
 
         for (int i = 1; i < cables.Count; i++)

@@ -1,49 +1,61 @@
 using System.CommandLine;
 using PolarityMap.Cli.Output;
 using PolarityMap.Core.Checks;
-using PolarityMap.Documents.Text;
 
 namespace PolarityMap.Cli.Commands;
 
-/// <summary><c>explain [CODE]</c>: prints a rule, or the list of rules.</summary>
+/// <summary><c>explain [TOPIC]</c>: prints a rule, the loss formula, an application or a class of fibre; or lists them all.</summary>
 internal sealed class ExplainCommand : ICommandFile
 {
     public Command Build(CommandContext context)
     {
-        var code = new Argument<string?>("CODE") { Description = "A rule's code, such as P01; without it all rules are listed.", Arity = ArgumentArity.ZeroOrOne };
-        Option<string> format = CommonOptions.Format();
+        var topic = new Argument<string?>("TOPIC")
+        {
+            Description = "A rule's code such as P01, 'budget', an application such as 10GBASE-SR, or a class of fibre such as OM4; without it all are listed.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        Option<string> format = CommonOptions.Format("markdown");
         var command = new Command("explain",
             """
-            Print what a rule means, why it matters, an example and what clears it.
+            Print what a rule means and what clears it, or what an application, a fibre or the loss formula allows.
 
             Examples:
               polaritymap explain
               polaritymap explain P01
               polaritymap explain D04 --format json
-            """) { code, format };
+              polaritymap explain budget
+              polaritymap explain 10GBASE-SR
+              polaritymap explain OM4
+              polaritymap explain --format markdown > rules.md
+            """) { topic, format };
         command.SetAction(parsed =>
         {
-            bool json = parsed.GetValue(format) == "json";
-            if (parsed.GetValue(code) is not { } wanted)
+            string form = parsed.GetValue(format)!;
+            bool json = form == "json";
+            if (form == "markdown")
             {
+                if (parsed.GetValue(topic) is not null)
+                    throw new CallException("markdown is the form of the reference of all rules; leave the topic out");
+                context.Out.Write(RuleReference.Text());
+            }
+            else if (parsed.GetValue(topic) is { } wanted)
+            {
+                ExplainTopic found = ExplainTopics.Find(wanted);
                 if (json)
-                    RuleJson.Write(RuleCatalogue.All, context.Out);
+                    found.WriteJson(context.Out);
                 else
-                    RuleText.WriteList(context);
-                return ExitStatus.Clean;
+                    found.WriteText(context);
             }
-
-            if (RuleCatalogue.Find(wanted) is not { } rule)
+            else if (json)
             {
-                string? near = NearestWord.Find(wanted, RuleCatalogue.All.Select(r => r.Code));
-                throw new CallException($"there is no rule '{wanted}'; expected one of {string.Join(", ", RuleCatalogue.All.Select(r => r.Code))}"
-                    + (near is null ? "" : $"; did you mean '{near}'?"));
+                RuleJson.Write(RuleCatalogue.All, context.Out);
+            }
+            else
+            {
+                RuleText.WriteList(context);
+                ExplainTopics.WriteOthers(context);
             }
 
-            if (json)
-                RuleJson.Write([rule], context.Out);
-            else
-                RuleText.Write(rule, context);
             return ExitStatus.Clean;
         });
         return command;

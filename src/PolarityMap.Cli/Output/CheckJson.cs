@@ -21,7 +21,7 @@ internal static class CheckJson
             Link written = plant.Links[outcome.Index];
             json.WriteString("from", plant.Address(written.From));
             json.WriteString("to", plant.Address(written.To));
-            json.WriteBoolean("proven", outcome.IsProven);
+            json.WriteBoolean("proven", report.IsProven(outcome));
             json.WriteStartArray("strands");
             foreach (int strand in outcome.Strands)
                 json.WriteNumberValue(report.Traced.NumberOf(strand));
@@ -34,6 +34,16 @@ internal static class CheckJson
         json.WriteStartArray("findings");
         foreach (Finding finding in report.Findings)
             WriteFinding(json, report, finding);
+        json.WriteEndArray();
+        json.WriteStartArray("remarks");
+        foreach (Remark remark in report.Remarks)
+        {
+            json.WriteStartObject();
+            json.WriteString("text", remark.Text);
+            JsonText.WritePlace(json, remark.Place);
+            json.WriteEndObject();
+        }
+
         json.WriteEndArray();
     });
 
@@ -61,6 +71,16 @@ internal static class CheckJson
         {
             json.WriteStartObject();
             JsonText.WritePlace(json, place);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("remedies");
+        foreach (Remedy remedy in finding.Remedies)
+        {
+            json.WriteStartObject();
+            json.WriteString("text", remedy.Text);
+            json.WriteString("proof", remedy.Proof);
             json.WriteEndObject();
         }
 

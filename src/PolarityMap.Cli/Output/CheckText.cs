@@ -34,11 +34,26 @@ internal sealed class CheckText(CommandContext context, bool every)
             WriteFinding(report, group);
         }
 
+        WriteRemarks(report);
         output.WriteLine();
         string verdict = report.Verdict();
         output.WriteLine(report.Errors > 0 ? _paint.Error(verdict) : report.Warnings > 0 ? _paint.Warning(verdict) : _paint.Good(verdict));
         if (report.Findings.Count > 0)
             output.WriteLine(_paint.Faint("'polaritymap explain CODE' tells why a finding matters and what clears it."));
+    }
+
+    /// <summary>What is worth knowing and no fault, a few lines of it unless every line is asked for.</summary>
+    private void WriteRemarks(CheckReport report)
+    {
+        const int mostShown = 6;
+        if (report.Remarks.Count == 0)
+            return;
+        context.Out.WriteLine();
+        int shown = every ? report.Remarks.Count : Math.Min(mostShown, report.Remarks.Count);
+        foreach (Remark remark in report.Remarks.Take(shown))
+            context.Out.WriteLine($"remark  {remark.Place}: {remark.Text}");
+        if (report.Remarks.Count > shown)
+            context.Out.WriteLine($"and {report.Remarks.Count - shown} more remarks, which --every shows");
     }
 
     private static bool Alike(Finding a, Finding b) =>
@@ -61,11 +76,24 @@ internal sealed class CheckText(CommandContext context, bool every)
             output.WriteLine($"  and strands {string.Join(", ", first.Strands.Skip(MostStrands).Select(report.Traced.NumberOf))}");
         if (first.Related.Count > 0)
             output.WriteLine($"  made by   {Lines(first.Related)}");
+        WriteRemedies(first, "  ");
         if (group.Count > 1)
         {
             output.WriteLine($"  and {group.Count - 1} more like it:");
             foreach (Finding other in group.Skip(1))
+            {
                 output.WriteLine($"    {other.Message}");
+                WriteRemedies(other, "      ");
+            }
+        }
+    }
+
+    private void WriteRemedies(Finding finding, string indent)
+    {
+        foreach (Remedy remedy in finding.Remedies)
+        {
+            context.Out.WriteLine($"{indent}remedy    {remedy.Text}");
+            context.Out.WriteLine($"{indent}proved    {remedy.Proof}");
         }
     }
 

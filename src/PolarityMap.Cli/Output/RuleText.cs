@@ -5,8 +5,6 @@ namespace PolarityMap.Cli.Output;
 /// <summary>Rules for people.</summary>
 internal static class RuleText
 {
-    private const int Width = 100;
-
     public static void WriteList(CommandContext context)
     {
         string family = "";
@@ -39,21 +37,7 @@ internal static class RuleText
     {
         output.WriteLine();
         output.WriteLine(paint.Strong(head));
-        int column = 0;
-        foreach (string word in text.Split(' '))
-        {
-            if (column > 0 && column + 1 + word.Length > Width)
-            {
-                output.WriteLine();
-                column = 0;
-            }
-
-            output.Write(column == 0 ? "  " : " ");
-            output.Write(word);
-            column += word.Length + (column == 0 ? 2 : 1);
-        }
-
-        output.WriteLine();
+        Wrapped.Write(output, text);
     }
 
     private static void Document(TextWriter output, string head, string yaml, Paint paint)

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Budget;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -11,6 +12,7 @@ public sealed class CheckContext
     private readonly HashSet<int> _used = [];
     private readonly HashSet<PortRef> _refused = [];
     private LinkOutcomes? _outcomes;
+    private FibreFaults? _fibres;
     private Separation? _separation;
 
     public CheckContext(TracedPlant traced)
@@ -46,6 +48,10 @@ public sealed class CheckContext
             _mated.Add(plug.Plug);
             _used.Add(plug.Plug.Part);
             _used.Add(plug.Adapter.Part);
+
+            // The adapter of a plug that is used elsewhere already holds this one alone.
+            if (_refused.Contains(plug.Adapter) || !Plant.Fits(plug))
+                _refused.Add(plug.Plug);
         }
     }
 
@@ -56,8 +62,14 @@ public sealed class CheckContext
     /// <summary>What each link does, worked out once for all destination rules.</summary>
     public LinkOutcomes Outcomes => _outcomes ??= new LinkOutcomes(this);
 
+    /// <summary>Where fibre classes do not go together, worked out once for all fibre rules.</summary>
+    internal FibreFaults Fibres => _fibres ??= FibreFaults.Of(this);
+
     /// <summary>How the networks keep apart, worked out once for all separation rules.</summary>
     public Separation Separation => _separation ??= new Separation(this);
+
+    /// <summary>What each lit strand and link loses, worked out once for all loss rules and whoever prints it.</summary>
+    public BudgetTable Losses => BudgetTable.Of(Traced);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
     public bool IsMated(PortRef port) => _mated.Contains(port);
@@ -107,6 +119,33 @@ public sealed class CheckContext
         }
 
         return landings;
+    }
+
+    /// <summary>
+    /// The strands at a port, or at one position of it when that is not 0, in the order of the positions. Places of an array
+    /// that carry no fibre are left out; an adapter has no strands of its own.
+    /// </summary>
+    public IEnumerable<int> StrandsAt(PortRef port, int position = 0)
+    {
+        int first = position == 0 ? 1 : position;
+        int last = position == 0 ? Plant.Port(port).PositionCount : position;
+        for (int p = first; p <= last; p++)
+        {
+            int strand = Traced.StrandOf(Traced.Graph.PositionOf(port, p));
+            if (HasFibre(strand))
+                yield return strand;
+        }
+    }
+
+    private bool HasFibre(int strand)
+    {
+        foreach (int p in Traced.Strands[strand])
+        {
+            if (Traced.Graph.Inside[p] >= 0 || Traced.Graph.LaneAt(p) is not null)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>The place in the document to show for a strand: where its first mating is made.</summary>

@@ -12,6 +12,11 @@ public enum Severity
     Error,
 }
 
+/// <summary>Something to do that was proved to clear a finding.</summary>
+/// <param name="Text">What to do.</param>
+/// <param name="Proof">What was proved of it.</param>
+public sealed record Remedy(string Text, string Proof);
+
 /// <summary>One statement of the checker.</summary>
 /// <param name="Rule">The rule that made it; it carries code, title and severity.</param>
 /// <param name="Place">The place in the document that says what is meant, or where the strand begins.</param>
@@ -28,4 +33,7 @@ public sealed record Finding(Rule Rule, SourcePlace Place, string Message, strin
 
     /// <summary>Links it refutes, as indices into the plant's links.</summary>
     public IReadOnlyList<int> Links { get; init; } = [];
+
+    /// <summary>What was proved to clear it, each by itself; most findings have none.</summary>
+    public IReadOnlyList<Remedy> Remedies { get; init; } = [];
 }

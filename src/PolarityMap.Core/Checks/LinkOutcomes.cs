@@ -86,6 +86,7 @@ public sealed class LinkOutcomes
     private readonly Dictionary<LinkEnd, int> _farEnds = [];
     private readonly Dictionary<PortRef, List<int>> _linksAt = [];
     private readonly Dictionary<int, List<int>> _linksOn = [];
+    private readonly Dictionary<int, List<int>> _linksTouching = [];
     private readonly HashSet<PortRef> _splitPorts = [];
     private readonly HashSet<int> _crossedStrands = [];
 
@@ -100,7 +101,13 @@ public sealed class LinkOutcomes
             _all[i] = new LinkOutcome(i, link, context.Land(link.From));
             _farEnds.TryAdd(link.To, i);
             foreach (int strand in _all[i].Strands)
+            {
                 Index(_linksOn, strand, i);
+                Index(_linksTouching, strand, i);
+            }
+
+            foreach (Landing landing in context.Land(link.To))
+                Index(_linksTouching, landing.Strand, i);
             foreach (LinkEnd end in (ReadOnlySpan<LinkEnd>)[link.From, link.To])
             {
                 Index(_linksAt, end.Port, i);
@@ -134,13 +141,22 @@ public sealed class LinkOutcomes
     /// <summary>The first link that has this port at either end, or null.</summary>
     public Link? LinkAt(PortRef port) => _linksAt.TryGetValue(port, out List<int>? links) ? _all[links[0]].Link : null;
 
+    /// <summary>The links that have this port at either end.</summary>
+    public IEnumerable<Link> LinksAt(PortRef port) =>
+        _linksAt.TryGetValue(port, out List<int>? links) ? links.Select(i => _all[i].Link) : [];
+
     /// <summary>The links that are not proven and start on one of these strands, as indices in order.</summary>
-    public IReadOnlyList<int> RefutedOn(IEnumerable<int> strands)
+    public IReadOnlyList<int> RefutedOn(IEnumerable<int> strands) => Refuted(_linksOn, strands);
+
+    /// <summary>The links that are not proven and have one of these strands at either end, as indices in order.</summary>
+    public IReadOnlyList<int> RefutedTouching(IEnumerable<int> strands) => Refuted(_linksTouching, strands);
+
+    private int[] Refuted(Dictionary<int, List<int>> index, IEnumerable<int> strands)
     {
         var refuted = new SortedSet<int>();
         foreach (int strand in strands)
         {
-            if (_linksOn.TryGetValue(strand, out List<int>? links))
+            if (index.TryGetValue(strand, out List<int>? links))
                 refuted.UnionWith(links.Where(i => !_all[i].IsProven));
         }
 

@@ -151,10 +151,13 @@ public sealed class LimitProfile
     {
         ("OM1" or "OM2", Window.At850) => (3.5m, "C2"),
         ("OM3", Window.At850) => IsTia ? (3.0m, "M") : (3.5m, "C3"),
-        ("OM4", Window.At850) => IsTia ? (3.0m, "C1") : (3.5m, "C2"),
+
+        // The public source speaks of edition D.
+        ("OM4", Window.At850) => IsTia ? (3.0m, _edition == Edition.TiaD ? "C1" : "M") : (3.5m, "C2"),
         ("OM5", Window.At850) => (3.0m, "C2"),
         ("OM5", Window.At953) => (2.3m, "M"),
-        ("OM1" or "OM2" or "OM3" or "OM4" or "OM5", Window.At1300) => (1.5m, "C2"),
+        ("OM1" or "OM2" or "OM5", Window.At1300) => (1.5m, "C2"),
+        ("OM3" or "OM4", Window.At1300) => (1.5m, "M"),
         ("OS1" or "OS1a", Window.At1300 or Window.At1550) => (1.0m, "C2"),
 
         // The edition before D had 0.5; the public sources for 0.4 speak of ISO/IEC 11801-1 and of edition E.

@@ -1,29 +1,60 @@
+using System.Globalization;
+
 namespace PolarityMap.Core.Parts;
 
-/// <summary>A generic part of the trade under the name that the standards give it.</summary>
+/// <summary>A generic part of the trade under the name that the standards give it, or that says what it does.</summary>
 /// <param name="Name">The name a document may write where a kind is expected.</param>
 /// <param name="Kind">The part kind it is built from.</param>
-/// <param name="Attribute">The attribute that the name fixes.</param>
-/// <param name="Word">The value it fixes.</param>
-public sealed record CatalogueType(string Name, string Kind, string Attribute, string Word);
+/// <param name="Fixed">The attributes that the name fixes, as a document would write them; the document may say otherwise.</param>
+public sealed record CatalogueType(string Name, string Kind, IReadOnlyList<(string Attribute, string Word)> Fixed)
+{
+    /// <summary>The attributes it fixes, ready for the values of a part.</summary>
+    public AttributeValues Values(PartDefaults? defaults = null)
+    {
+        PartKind kind = PartKinds.Find(Kind)!;
+        var values = new AttributeValues(kind.AllAttributes, defaults);
+        foreach ((string attribute, string word) in Fixed)
+        {
+            if (int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
+                values.Set(attribute, number);
+            else
+                values.Set(attribute, word);
+        }
+
+        return values;
+    }
+}
 
 /// <summary>The built-in types. A document's own <c>types</c> come before these.</summary>
 public static class Catalogue
 {
     public static readonly IReadOnlyList<CatalogueType> All =
     [
-        new("A-to-B cord", "duplex cord", "type", "A-to-B"),
-        new("A-to-A cord", "duplex cord", "type", "A-to-A"),
-        new("Type-A cord", "array cord", "type", "Type-A"),
-        new("Type-B cord", "array cord", "type", "Type-B"),
-        new("Type-C cord", "array cord", "type", "Type-C"),
-        new("Type-A trunk", "trunk", "type", "Type-A"),
-        new("Type-B trunk", "trunk", "type", "Type-B"),
-        new("Type-C trunk", "trunk", "type", "Type-C"),
-        new("straight cassette", "cassette", "wiring", "straight"),
-        new("straight-reversed cassette", "cassette", "wiring", "straight-reversed"),
-        new("U1 cassette", "cassette", "wiring", "U1"),
-        new("U2 cassette", "cassette", "wiring", "U2"),
+        new("A-to-B cord", "duplex cord", [("type", "A-to-B")]),
+        new("A-to-A cord", "duplex cord", [("type", "A-to-A")]),
+        new("Type-A cord", "array cord", [("type", "Type-A")]),
+        new("Type-B cord", "array cord", [("type", "Type-B")]),
+        new("Type-C cord", "array cord", [("type", "Type-C")]),
+        new("Type-A trunk", "trunk", [("type", "Type-A")]),
+        new("Type-B trunk", "trunk", [("type", "Type-B")]),
+        new("Type-C trunk", "trunk", [("type", "Type-C")]),
+        .. TwoRow("cord", "array cord"),
+        .. TwoRow("trunk", "trunk"),
+        new("straight cassette", "cassette", [("wiring", "straight")]),
+        new("straight-reversed cassette", "cassette", [("wiring", "straight-reversed")]),
+        new("U1 cassette", "cassette", [("wiring", "U1")]),
+        new("U2 cassette", "cassette", [("wiring", "U2")]),
+        .. Transition.NamesFor(2).Where(n => n != "straight").Select(n => new CatalogueType($"{n} cassette", "cassette", [("wiring", n), ("base", "24")])),
+        new("4-leg harness", "harness", [("base", "8")]),
+        new("6-leg harness", "harness", [("base", "12")]),
+        new("8-leg harness", "harness", [("base", "16")]),
+        new("12-leg harness", "harness", [("base", "24"), ("wiring", "straight")]),
+        .. Conversion.Names.Select(n => new CatalogueType($"{n} module", "conversion module", [("conversion", n)])),
+        .. Conversion.Names.Select(n => new CatalogueType($"{n} harness", "conversion harness", [("conversion", n)])),
+        new("Type-A adapter panel", "array panel", [("keys", "opposed")]),
+        new("Type-B adapter panel", "array panel", [("keys", "aligned")]),
+        new("consecutive termination", "field termination", [("wiring", "consecutive")]),
+        new("reverse-pair termination", "field termination", [("wiring", "reverse-pair")]),
     ];
 
     public static CatalogueType? Find(string name)
@@ -36,4 +67,7 @@ public static class Catalogue
 
         return null;
     }
+
+    private static IEnumerable<CatalogueType> TwoRow(string noun, string kind) =>
+        ArrayMap.NamesFor(2).Select(n => new CatalogueType($"{n} {noun}", kind, [("type", n), ("base", "24")]));
 }

@@ -37,11 +37,14 @@ public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns
     /// Two faces look at each other, so left meets right. With keys aligned, (row, column) meets (row, columns + 1 - column).
     /// With keys opposed the other connector is turned by half a turn, which mirrors rows and columns once more, so
     /// (row, column) meets (rows + 1 - row, column). Derived from coordinates; for one row this is i to N + 1 - i and i to i
-    /// (TIA-568.3, five public sources). A duplex mating is always aligned: A meets B (TIA-568, pairwise crossover).
+    /// (TIA-568.3, five public sources). A duplex mating is always aligned: A meets B (TIA-568, pairwise crossover). Bare
+    /// fibres have no face: they are joined by their numbers.
     /// </para>
     /// </summary>
     public int Facing(Keying keys, int position)
     {
+        if (Family == ConnectorFamily.Bare)
+            return position;
         int row = (position - 1) / Columns;
         int column = (position - 1) % Columns;
         return keys == Keying.Aligned

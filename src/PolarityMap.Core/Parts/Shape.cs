@@ -61,6 +61,9 @@ public sealed record PortShape(string Name, Face Face, Side Side)
     /// </summary>
     public bool IsAdapter { get; init; }
 
+    /// <summary>Number of fibres in an array connector of the part, or 0 where the port is none.</summary>
+    public int Base { get; init; }
+
     /// <summary>True when the ferrule has guide pins, false when it has holes for them, null where there is no such thing.</summary>
     public bool? Pinned { get; init; }
 

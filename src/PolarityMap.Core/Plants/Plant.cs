@@ -133,6 +133,9 @@ public sealed class Plant
     public bool Fits(Mating mating) => PlantBuilder.Fits(Port(mating.A), Port(mating.B), mating)
         && (mating.Through is not { } adapter || Port(adapter).Face.SharesAdapterWith(Port(mating.A).Face));
 
+    /// <summary>True when the plug goes into the adapter that it waits in.</summary>
+    public bool Fits(OpenPlug plug) => Port(plug.Adapter).Face.SharesAdapterWith(Port(plug.Plug).Face);
+
     /// <summary>The network of a port: its own among several, else that of its part; -1 when none is stated.</summary>
     public int NetworkOf(PortRef port)
     {

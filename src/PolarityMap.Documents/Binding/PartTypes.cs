@@ -41,10 +41,7 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
         if (_own.TryGetValue(name, out PartType? own))
             return own;
         if (Catalogue.Find(name) is { } entry)
-        {
-            PartKind of = PartKinds.Find(entry.Kind)!;
-            return new PartType(name, of, NewValues(of).Set(entry.Attribute, entry.Word));
-        }
+            return new PartType(name, PartKinds.Find(entry.Kind)!, entry.Values(Defaults));
 
         return PartKinds.Find(name) is { } kind ? new PartType(name, kind, NewValues(kind)) : null;
     }

@@ -35,13 +35,14 @@ internal sealed class PlantBinder
         if (root.Find(DocumentKeys.Networks) is { } networks)
             new NetworkReader(_reader).Read(networks, _plant);
         BindDefaults(root);
+        int before = _problems.Count;
         foreach (YamlMapping catalogue in catalogues)
             BindCatalogue(catalogue);
+        bool included = _problems.Count == before;
         BindTypes(root);
-        bool partsSound = BindParts(root);
 
-        // Runs and links name parts: with parts missing they would only repeat what has been said.
-        if (partsSound)
+        // Parts use included types, and runs and links name parts: with those missing they would only repeat what has been said.
+        if (included && BindParts(root))
         {
             BindRuns(root);
             BindLinks(root);

@@ -53,6 +53,19 @@ public sealed class GalleryFindingsTests
         Assert.All(links.EnumerateArray(), link => Assert.True(link.GetProperty("proven").GetBoolean()));
     }
 
+    public static TheoryData<string> ArrayNames => [.. GalleryIndex.Documents.Where(d => d.Folder == GalleryIndex.Arrays).Select(d => d.Name)];
+
+    [Theory]
+    [MemberData(nameof(ArrayNames))]
+    public void A_document_on_arrays_is_clean_and_all_its_links_are_proven(string name)
+    {
+        (int status, string[] codes, JsonElement report) = Check(GalleryIndex.Arrays, name);
+        Assert.Equal(0, status);
+        Assert.Empty(codes);
+        Assert.NotEqual(0, report.GetProperty("links").GetArrayLength());
+        Assert.All(report.GetProperty("links").EnumerateArray(), link => Assert.True(link.GetProperty("proven").GetBoolean()));
+    }
+
     // Methods A, B, C for both, U1 and U2 for duplex only: the five methods of the cabling standards (common practice).
     [Fact]
     public void Every_standard_method_is_in_the_gallery() =>

@@ -18,12 +18,17 @@ internal static class IndexPage
                 POLARITYMAP_APPROVE=1 dotnet test tests/PolarityMap.Acceptance --filter Gallery
 
             - [The methods](#the-methods): the same link built by each method, all of them right.
+            - [Arrays, conversions, interfaces](#arrays-conversions-interfaces): other ferrules, breakouts, one fibre both ways, splices.
             - [The faults](#the-faults): for each rule the smallest document that raises it, and the same repaired.
             - [The opera house](#the-opera-house): four separate networks to sixteen desks, as designed and as found on site.
 
             """);
         Head(page, "The methods", "`check` proves every link of every document in this part.");
         foreach (GalleryDocument document in GalleryIndex.Documents.Where(d => d.Folder == GalleryIndex.Methods))
+            Show(page, made, document, $"### {Title(document)}");
+
+        Head(page, "Arrays, conversions, interfaces", "Every link of every document is proven here too.");
+        foreach (GalleryDocument document in GalleryIndex.Documents.Where(d => d.Folder == GalleryIndex.Arrays))
             Show(page, made, document, $"### {Title(document)}");
 
         Head(page, "The faults", "`polaritymap explain CODE` prints the rule with the same two documents.");
@@ -46,6 +51,8 @@ internal static class IndexPage
     {
         page.Append($"\n{head}\n\nDocument [{document.File}]({document.Folder}/{document.File}), ");
         page.Append($"report [{document.Report}]({document.Folder}/{document.Report}): {Verdict(made.CheckOf(document).Out)}\n");
+        foreach (PrintedText text in document.Texts)
+            page.Append($"\n`polaritymap {string.Join(' ', text.Call)}`: [{text.File}]({document.Folder}/{text.File})\n");
         foreach (Figure figure in document.Figures)
         {
             page.Append($"\n`polaritymap {string.Join(' ', made.CallOf(figure))}`\n\n");

@@ -57,6 +57,13 @@ internal sealed class MadeGallery
         Outcome check = Product.Run(folder, "check", document.File);
         _checks[document] = check;
         _files[$"{document.Folder}/{document.Report}"] = check.Out;
+        foreach (PrintedText text in document.Texts)
+        {
+            Outcome printed = Product.Run(folder, text.Call);
+            Assert.True(printed.Status < 2, $"{document.Folder}/{text.File} cannot be printed: {printed.Error}");
+            _files[$"{document.Folder}/{text.File}"] = printed.Out;
+        }
+
         foreach (Figure figure in document.Figures)
         {
             string[] call = ["draw", document.File, "--without-font", .. figure.Options, "-o", figure.Svg];

@@ -139,14 +139,19 @@ public sealed class EveryKindTests
     }
 
     [Fact]
-    public void Every_type_of_the_catalogue_fixes_an_attribute_of_a_kind_to_one_of_its_words()
+    public void Every_type_of_the_catalogue_fixes_attributes_of_a_kind_to_words_and_numbers_that_it_takes()
     {
         Assert.Equal(Catalogue.All.Count, Catalogue.All.Select(t => t.Name).Distinct().Count());
         foreach (CatalogueType type in Catalogue.All)
         {
             Assert.Same(type, Catalogue.Find(type.Name));
-            AttributeSpec spec = PartKinds.Find(type.Kind)!.Attributes.Single(a => a.Name == type.Attribute);
-            Assert.Contains(type.Word, spec.Words);
+            Assert.NotEmpty(type.Fixed);
+            foreach ((string attribute, string word) in type.Fixed)
+            {
+                AttributeSpec spec = PartKinds.Find(type.Kind)!.Attributes.Single(a => a.Name == attribute);
+                Assert.Contains(word, spec.Numbers.Count > 0 ? spec.Numbers.Select(n => $"{n}") : spec.Words);
+            }
+
             // A catalogue name must not hide a kind.
             Assert.Null(PartKinds.Find(type.Name));
         }

@@ -68,6 +68,7 @@ public sealed class CrossedPair : Rule
                 Strands = outcome.Strands,
                 Related = context.PlacesAlong(outcome.Strands),
                 Links = [outcome.Index],
+                Remedies = PlugExchange.For(context, outcome.Strands),
             });
         }
     }

@@ -23,7 +23,7 @@ public sealed class LaneOrder : Rule
         parts:
           QS-L: { kind: parallel interface, breakout: 4x }
           QS-R: { kind: parallel interface, breakout: 4x }
-          C: { kind: array cord, base: 8, wiring: [[1,11], [2,12], [3,10], [4,9], [9,4], [10,3], [11,1], [12,2]] }
+          C: { kind: array cord, base: 8, wiring: [[1,11],[2,12],[3,10],[4,9],[9,4],[10,3],[11,1],[12,2]] }
         runs:
           - QS-L/1, C, QS-R/1
         links:

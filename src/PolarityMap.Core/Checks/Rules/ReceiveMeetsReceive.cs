@@ -54,6 +54,7 @@ public sealed class ReceiveMeetsReceive : Rule
                 Strands = pair.Receive,
                 Related = context.PlacesAlong(pair.Receive),
                 Links = pair.Links(context),
+                Remedies = PlugExchange.For(context, pair.Receive),
             });
         }
     }

@@ -62,6 +62,7 @@ public sealed class TransmitMeetsTransmit : Rule
                 Strands = [.. pair.Transmit, .. pair.Receive],
                 Related = context.PlacesAlong([.. pair.Transmit, .. pair.Receive]),
                 Links = pair.Links(context),
+                Remedies = PlugExchange.For(context, [.. pair.Transmit, .. pair.Receive]),
             });
         }
     }

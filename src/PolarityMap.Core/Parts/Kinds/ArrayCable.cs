@@ -25,8 +25,8 @@ internal static class ArrayCable
         {
             string suffix = legs == 1 ? "" : $"{leg}";
             int number = legs == 1 ? 0 : leg;
-            int near = shape.AddPort(Connectors.Array("near" + suffix, array.Face, Side.Near, values, Connectors.Names(pins, Side.Near)) with { Leg = number });
-            int far = shape.AddPort(Connectors.Array("far" + suffix, array.Face, Side.Far, values, Connectors.Names(pins, Side.Far)) with { Leg = number });
+            int near = shape.AddPort(Connectors.Array("near" + suffix, array, Side.Near, values, Connectors.Names(pins, Side.Near)) with { Leg = number });
+            int far = shape.AddPort(Connectors.Array("far" + suffix, array, Side.Far, values, Connectors.Names(pins, Side.Far)) with { Leg = number });
             foreach (DuplexPair join in joins)
                 shape.Join(near, join.A, far, join.B);
         }

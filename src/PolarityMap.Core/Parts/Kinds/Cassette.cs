@@ -27,8 +27,8 @@ public sealed class Cassette : PartKind
         for (int k = 0; k < pairs.Count; k++)
             front[k] = shape.AddPort(Connectors.Duplex($"{k + 1}", Face.Duplex, Side.Near, values, values.Word("keyed") == "yes"));
         Keying keys = KeyingWords.Parse(values.Word("keys")!);
-        Face face = ArrayBase.Of(values.WholeNumber("base")).Face;
-        int rear = shape.AddPort(Connectors.Array("rear", face, Side.Far, values, Connectors.PinsOfPort(values)) with { Keys = keys });
+        ArrayBase array = ArrayBase.Of(values.WholeNumber("base"));
+        int rear = shape.AddPort(Connectors.Array("rear", array, Side.Far, values, Connectors.PinsOfPort(values)) with { Keys = keys });
         TransitionWiring.Join(shape, rear, front, pairs);
         return shape.Build();
     }

@@ -74,15 +74,16 @@ internal static class Connectors
 
     /// <summary>An array port with the part's stated polish and losses.</summary>
     /// <param name="name">The port's name.</param>
-    /// <param name="face">Its face.</param>
+    /// <param name="array">Its array base.</param>
     /// <param name="side">Its side.</param>
     /// <param name="values">The part's attributes.</param>
     /// <param name="pinned">Whether it has pins.</param>
-    public static PortShape Array(string name, Face face, Side side, AttributeValues values, bool pinned)
+    public static PortShape Array(string name, ArrayBase array, Side side, AttributeValues values, bool pinned)
     {
         string? word = (side == Side.Far ? values.Word("far-polish") : null) ?? values.Word("polish");
-        return new PortShape(name, face, side)
+        return new PortShape(name, array.Face, side)
         {
+            Base = array.Fibres,
             Pinned = pinned,
             Polish = word is not null ? PolishWords.Parse(word) : FibreOf(values) is { } fibre ? fibre.IsMultimode ? Polish.Flat : Polish.Angled : null,
             StatedLoss = values.Loss("array-loss"),

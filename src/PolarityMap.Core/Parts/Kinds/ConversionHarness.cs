@@ -32,10 +32,10 @@ public sealed class ConversionHarness : PartKind
         string pins = values.Word("pins") ?? "none";
         var wide = new int[conversion.Wide.Count];
         for (int w = 0; w < wide.Length; w++)
-            wide[w] = shape.AddPort(Connectors.Array(wide.Length == 1 ? "array" : $"array{w + 1}", ArrayBase.Of(conversion.Wide[w]).Face, Side.Near, values, Connectors.Names(pins, Side.Near)));
+            wide[w] = shape.AddPort(Connectors.Array(wide.Length == 1 ? "array" : $"array{w + 1}", ArrayBase.Of(conversion.Wide[w]), Side.Near, values, Connectors.Names(pins, Side.Near)));
         var narrow = new int[conversion.Narrow.Count];
         for (int n = 0; n < narrow.Length; n++)
-            narrow[n] = shape.AddPort(Connectors.Array($"leg{n + 1}", ArrayBase.Of(conversion.Narrow[n]).Face, Side.Far, values, Connectors.Names(pins, Side.Far)) with { Leg = n + 1 });
+            narrow[n] = shape.AddPort(Connectors.Array($"leg{n + 1}", ArrayBase.Of(conversion.Narrow[n]), Side.Far, values, Connectors.Names(pins, Side.Far)) with { Leg = n + 1 });
         ConversionWiring.Join(shape, conversion, wide, narrow, rows, values.Word("type") == "reversed");
         return shape.Build(isCable: true);
     }

@@ -30,10 +30,10 @@ public sealed class ConversionModule : PartKind
         bool frontPinned = values.Word("front-pins") == "pinned";
         var narrow = new int[conversion.Narrow.Count];
         for (int n = 0; n < narrow.Length; n++)
-            narrow[n] = shape.AddPort(Connectors.Array($"{n + 1}", ArrayBase.Of(conversion.Narrow[n]).Face, Side.Near, values, frontPinned) with { Keys = frontKeys });
+            narrow[n] = shape.AddPort(Connectors.Array($"{n + 1}", ArrayBase.Of(conversion.Narrow[n]), Side.Near, values, frontPinned) with { Keys = frontKeys });
         var wide = new int[conversion.Wide.Count];
         for (int w = 0; w < wide.Length; w++)
-            wide[w] = shape.AddPort(Connectors.Array(wide.Length == 1 ? "rear" : $"rear{w + 1}", ArrayBase.Of(conversion.Wide[w]).Face, Side.Far, values, Connectors.PinsOfPort(values)) with { Keys = rearKeys });
+            wide[w] = shape.AddPort(Connectors.Array(wide.Length == 1 ? "rear" : $"rear{w + 1}", ArrayBase.Of(conversion.Wide[w]), Side.Far, values, Connectors.PinsOfPort(values)) with { Keys = rearKeys });
         ConversionWiring.Join(shape, conversion, wide, narrow, rows, values.Word("type") == "reversed");
         return shape.Build();
     }

@@ -35,8 +35,7 @@ public sealed class Harness : PartKind
         if (pairs is null || faults.Count > 0)
             return null;
         var shape = new ShapeBuilder();
-        Face face = ArrayBase.Of(values.WholeNumber("base")).Face;
-        int array = shape.AddPort(Connectors.Array("array", face, Side.Near, values, values.Word("pins") == "pinned"));
+        int array = shape.AddPort(Connectors.Array("array", ArrayBase.Of(values.WholeNumber("base")), Side.Near, values, values.Word("pins") == "pinned"));
         var legs = new int[pairs.Count];
         for (int k = 0; k < pairs.Count; k++)
             legs[k] = shape.AddPort(Connectors.Duplex($"leg{k + 1}", Face.Duplex, Side.Far, values, values.Word("keyed") == "yes") with { Leg = k + 1 });

@@ -28,10 +28,10 @@ internal sealed class Node(int part, int column)
     public List<Row> Right { get; } = [];
 
     /// <summary>
-    /// Legs (0 for a part without) whose connectors are drawn turned over, last position on top, so that the mating at their
-    /// left runs straight. Only cables are turned, always at both ends, so that a crossing shows in the part that makes it.
+    /// Legs (0 for a part without) whose connectors are drawn turned, so that the mating at their left runs straight. Only cables
+    /// are turned, always at both ends, so that a crossing shows in the part that makes it.
     /// </summary>
-    public HashSet<int> Turned { get; } = [];
+    public Dictionary<int, Turn> Turns { get; } = [];
 
     public int RowCount => Math.Max(Left.Count, Right.Count);
 

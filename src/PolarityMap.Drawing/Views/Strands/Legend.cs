@@ -11,8 +11,8 @@ internal static class Legend
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
 
     /// <summary>What a stranger to the drawing has to know.</summary>
-    private static string Reading(bool hasArrays) =>
-        (hasArrays ? "7 RD: strand 7, red as its fibre in the first array cable. " : "7 RD: strand 7, drawn red. ") +
+    private static string Reading(bool coloured) =>
+        (coloured ? "7 RD: strand 7, red as its fibre in the first multi-fibre cable. " : "7 RD: strand 7, drawn red. ") +
         "A, B: duplex positions, A meets B. Ring: goes on at the ring of the same number. Wide: has a finding.";
 
     private const double MarkSize = 3.2;
@@ -20,11 +20,11 @@ internal static class Legend
     private const int MostFindings = 6;
 
     /// <summary>The colour's name, and beside it the name that its letters come from where that is another.</summary>
-    private static string ColourWords(FibreColour colour) => colour.Code switch
+    private static string ColourWords(FibreColour colour) => (colour.Code, colour.Name) switch
     {
-        "GY" => "slate (grey)",
-        "PK" => "rose (pink)",
-        "TQ" => "aqua (turquoise)",
+        ("GY", "slate") => "slate (grey)",
+        ("PK", "rose") => "rose (pink)",
+        ("TQ", "aqua") => "aqua (turquoise)",
         _ => colour.Name,
     };
 
@@ -32,8 +32,8 @@ internal static class Legend
     private const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
-    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, bool hasArrays) =>
-        2 + (Lines(findings, frame.Free.Width, hasArrays).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
+    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, bool coloured) =>
+        2 + (Lines(findings, frame.Free.Width, coloured).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
     public static Area KeysArea(SheetFrame frame) => KeysFitBeside(frame)
@@ -46,11 +46,13 @@ internal static class Legend
     public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)
     {
         var elements = new List<SceneElement>();
-        const double rowHeight = 3.7;
         const double columnWidth = 26;
         double top = area.Y + 2.6;
-        FibreColour[] ordered = [.. colours.OrderBy(c => c.Number)];
-        int rows = Math.Max(1, (ordered.Length + 2) / 3);
+        FibreColour[] ordered = [.. colours.Select(c => c with { Tracers = 0 }).Distinct().OrderBy(c => c.Number)];
+        int tracers = colours.Count == 0 ? 0 : colours.Max(c => c.Tracers);
+        int entries = ordered.Length + (tracers > 0 ? 1 : 0);
+        int rows = Math.Max(1, (entries + 2) / 3);
+        double rowHeight = Math.Min(3.7, (KeysHeight - 3) / (rows + 2));
         for (int i = 0; i < ordered.Length; i++)
         {
             double x = area.X + 1.5 + (i / rows * columnWidth);
@@ -58,6 +60,14 @@ internal static class Legend
             FibreColour c = ordered[i];
             elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), StrandColours.Drawn(c)));
             elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {ColourWords(c)}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        }
+
+        if (tracers > 0)
+        {
+            double x = area.X + 1.5 + (ordered.Length / rows * columnWidth);
+            double y = top + (ordered.Length % rows * rowHeight);
+            elements.Add(Marks.Ticks(x + 2.25, y, 1));
+            elements.Add(Label.CentredOn(x + 5.6, y, "a tick: one tracer", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         }
 
         double line = top + (rows * rowHeight) + 0.3;
@@ -87,11 +97,11 @@ internal static class Legend
     }
 
     /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
-    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, bool hasArrays)
+    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, bool coloured)
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach ((string line, Severity? severity) in Lines(findings, area.Width, hasArrays))
+        foreach ((string line, Severity? severity) in Lines(findings, area.Width, coloured))
         {
             double middle = baseline - (CapHeights.Strand / 2);
             if (severity is { } s)
@@ -104,7 +114,7 @@ internal static class Legend
     }
 
     /// <summary>The lines of the foot; the first line of a finding has its severity, for the mark before it.</summary>
-    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, bool hasArrays)
+    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, bool coloured)
     {
         var lines = new List<(string, Severity?)>();
         foreach (Finding finding in findings.Take(MostFindings))
@@ -116,7 +126,7 @@ internal static class Legend
 
         if (findings.Count > MostFindings)
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
-        lines.AddRange(SheetText.Wrapped(Reading(hasArrays), width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Reading(coloured), width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }

@@ -285,7 +285,7 @@ internal sealed class Placement
     private GutterPlace PlaceGutter(int column)
     {
         Crossing crossing = _layout.Between[column];
-        double label = crossing.Rows.Select(r => SheetText.Width(_text.Strand(r.Left.Strand))).DefaultIfEmpty(0).Max() + (2 * Measures.LabelLead);
+        double label = crossing.Rows.Select(r => _text.LabelWidth(r.Left.Strand)).DefaultIfEmpty(0).Max() + (2 * Measures.LabelLead);
         bool straight = true;
         double keys = 0;
         foreach ((Row from, Row to) in crossing.Rows)

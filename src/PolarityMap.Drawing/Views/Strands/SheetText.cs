@@ -16,6 +16,9 @@ internal sealed class SheetText(TracedPlant traced)
     /// <summary>The label of a strand in a gutter, such as <c>7 RD</c>.</summary>
     public string Strand(int strand) => $"{traced.NumberOf(strand)} {StrandColours.Of(traced, strand).Code}";
 
+    /// <summary>Width of the label of a strand, with room for the ticks of its tracers at either side, since it stands in the middle.</summary>
+    public double LabelWidth(int strand) => Width(Strand(strand)) + (2 * Math.Max(0, StrandColours.Of(traced, strand).Tracers - 1));
+
     /// <summary>The name of a row's position in its cell.</summary>
     public string Cell(Row row)
     {

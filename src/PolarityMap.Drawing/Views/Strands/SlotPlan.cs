@@ -110,7 +110,7 @@ internal sealed class SlotPlan
         var items = new List<Item>(nodes.Count + passing.Count);
         foreach (Node node in nodes)
         {
-            node.Turned.Clear();
+            node.Turns.Clear();
             Turn(node);
             Sort(node, node.Left);
             Sort(node, node.Right);
@@ -252,28 +252,26 @@ internal sealed class SlotPlan
             if (mate < 0 || !_before.ContainsKey(row) || !decided.Add(leg) || _traced.MatingAt(row.Position) is not { } mating)
                 continue;
             PortRef other = _traced.Graph.PlaceOf(mate).Port;
-            bool otherTurned = IsTurned(other, node.Column - 1);
-            if (mating.Keys == Keying.Aligned ? !otherTurned : otherTurned)
-                node.Turned.Add(leg);
+            node.Turns[leg] = TurnOf(other, node.Column - 1).Over(_traced.Plant.Port(other).Face, mating.Keys);
         }
     }
 
-    /// <summary>Whether a port is drawn turned over in the nearest column left of the given one in which it stands.</summary>
-    private bool IsTurned(PortRef port, int column)
+    /// <summary>How a port is drawn in the nearest column left of the given one in which it stands.</summary>
+    private Turn TurnOf(PortRef port, int column)
     {
         for (int c = column; c >= 0; c--)
         {
             foreach (Node node in _layout.Columns[c])
             {
                 if (node.Part == port.Part)
-                    return node.Turned.Contains(_traced.Plant.Port(port).Leg);
+                    return node.Turns.GetValueOrDefault(_traced.Plant.Port(port).Leg);
             }
         }
 
-        return false;
+        return default;
     }
 
-    /// <summary>Ports in their order, positions in theirs, from the last to the first where the leg is turned.</summary>
+    /// <summary>Ports in their order, positions in theirs as the leg is turned.</summary>
     private void Sort(Node node, List<Row> rows)
     {
         rows.Sort((a, b) =>
@@ -282,8 +280,9 @@ internal sealed class SlotPlan
             PositionPlace pb = _traced.Graph.PlaceOf(b.Position);
             if (pa.Port != pb.Port)
                 return pa.Port.Port.CompareTo(pb.Port.Port);
-            int order = pa.Position.CompareTo(pb.Position);
-            return node.Turned.Contains(_traced.Plant.Port(pa.Port).Leg) ? -order : order;
+            PortShape port = _traced.Plant.Port(pa.Port);
+            Turn turn = node.Turns.GetValueOrDefault(port.Leg);
+            return turn.Place(port.Face, pa.Position).CompareTo(turn.Place(port.Face, pb.Position));
         });
     }
 }

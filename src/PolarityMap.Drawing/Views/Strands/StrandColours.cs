@@ -6,8 +6,8 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>
-/// The one colour a strand has on a sheet: that of its fibre in the first array cable it passes, counted among the fibres of
-/// that connector; without an array cable, that of its number on the sheet.
+/// The one colour a strand has on a sheet: that of its fibre in the first cable of more than two fibres that it passes, counted
+/// among the fibres of its end there; without such a cable, that of its number on the sheet.
 /// </summary>
 internal static class StrandColours
 {
@@ -20,7 +20,7 @@ internal static class StrandColours
                 continue;
             PositionPlace place = traced.Graph.PlaceOf(hop.In);
             PortShape port = shape.Ports[place.Port.Port];
-            if (port.Face.Family != ConnectorFamily.Array)
+            if (port.Face.Family is not (ConnectorFamily.Array or ConnectorFamily.Bare))
                 continue;
             int fibre = 0;
             for (int i = 0; i < place.Position; i++)
@@ -29,11 +29,11 @@ internal static class StrandColours
                     fibre++;
             }
 
-            return ColourSequence.Tia598[Math.Max(1, fibre)];
+            return traced.Plant.Practice.Colours[Math.Max(1, fibre)];
         }
 
         // A colour to follow by, not that of a fibre: it has no tracer, however high the number.
-        return ColourSequence.Tia598[((traced.NumberOf(strand) - 1) % 12) + 1];
+        return traced.Plant.Practice.Colours[((traced.NumberOf(strand) - 1) % 12) + 1];
     }
 
     /// <summary>The colour as drawn.</summary>

@@ -115,7 +115,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
     {
         GutterPlace gutter = placement.Gutters[column];
         double x = placement.Columns[column].Right + gutter.ArrowLeft;
-        AddLabel(x + (gutter.Label / 2), Y(from), text.Strand(strand));
+        AddLabel(x + (gutter.Label / 2), Y(from), strand);
         double end = X(x + gutter.Label + RingRadius + 0.5);
         _marks.Add(GoesOn(end, Y(from)));
         return RouteSegment.Line(new Point(end, Y(from)));
@@ -127,7 +127,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         GutterPlace gutter = placement.Gutters[column];
         double right = placement.Columns[column + 1].X;
         double x = right - gutter.ArrowRight - gutter.Label;
-        AddLabel(x + (gutter.Label / 2), Y(to), text.Strand(strand));
+        AddLabel(x + (gutter.Label / 2), Y(to), strand);
         double start = X(x - RingRadius - 0.5);
         _marks.Add(GoesOn(start, Y(to)));
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
@@ -145,24 +145,30 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         GutterPlace gutter = placement.Gutters[column];
         double left = placement.Columns[column].Right;
         double right = placement.Columns[column + 1].X;
-        string label = text.Strand(strand);
         if (gutter.Crossing == 0)
         {
-            AddLabel((left + gutter.ArrowLeft + right - gutter.ArrowRight) / 2, Y(from), label);
+            AddLabel((left + gutter.ArrowLeft + right - gutter.ArrowRight) / 2, Y(from), strand);
             segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
             return;
         }
 
         double x0 = left + gutter.ArrowLeft + gutter.Label;
         double x1 = right - gutter.ArrowRight - gutter.Label;
-        AddLabel(x0 - (gutter.Label / 2), Y(from), label);
-        AddLabel(x1 + (gutter.Label / 2), Y(to), label);
+        AddLabel(x0 - (gutter.Label / 2), Y(from), strand);
+        AddLabel(x1 + (gutter.Label / 2), Y(to), strand);
         Cross(layout.Between[column], from, X(x0), X(x1), segments);
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
     }
 
-    private void AddLabel(double x, double y, string label) =>
+    /// <summary>The strand's label, and behind it a tick for each tracer of its colour.</summary>
+    private void AddLabel(double x, double y, int strand)
+    {
+        string label = text.Strand(strand);
         _labels.Add(Label.CentredOn(X(x), y, label, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
+        int tracers = StrandColours.Of(_traced, strand).Tracers;
+        if (tracers > 0)
+            _marks.Add(Marks.Ticks(X(x + (SheetText.Width(label) / 2)) + 0.8 + ((tracers - 1) / 2.0), y, tracers));
+    }
 
     /// <summary>Leads a strand from its row through a crossing that has the room from one x to another.</summary>
     private void Cross(Crossing crossing, Row from, double x0, double x1, List<RouteSegment> segments)

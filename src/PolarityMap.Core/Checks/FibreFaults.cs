@@ -1,0 +1,175 @@
+using PolarityMap.Core.Optics;
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Core.Checks;
+
+/// <summary>Two parts of different cores that a strand passes one after the other.</summary>
+/// <param name="First">The first part on the strand's way.</param>
+/// <param name="Second">The next part on it whose fibre is stated.</param>
+/// <param name="Place">The mating by which the strand enters the second part.</param>
+/// <param name="Strand">The strand.</param>
+internal readonly record struct CoreStep(int First, int Second, SourcePlace Place, int Strand)
+{
+    /// <summary>Parts between the two, whose fibre is not stated.</summary>
+    public IReadOnlyList<int> Between { get; init; } = [];
+}
+
+/// <summary>A part of a class that an application does not run on.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Application">The application.</param>
+/// <param name="Strand">The strand.</param>
+internal readonly record struct UnlistedPart(int Part, Application Application, int Strand);
+
+/// <summary>A part of a lower class than the rest of its strand.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Reference">The class of the rest.</param>
+/// <param name="Strand">The strand.</param>
+/// <param name="Applications">What the strand's ends are for.</param>
+internal readonly record struct LowerPart(int Part, FibreClass Reference, int Strand, IReadOnlyList<Application> Applications);
+
+/// <summary>
+/// Where the classes of fibre along the strands do not go together. Each cause is told once: where cores differ, nothing more
+/// is said of the strand; where an application does not run on the lowest class, that class is not called lower as well. A
+/// part whose class is not stated is passed over.
+/// </summary>
+internal sealed class FibreFaults
+{
+    private readonly CheckContext _context;
+    private readonly List<CoreStep> _steps = [];
+    private readonly List<UnlistedPart> _unlisted = [];
+    private readonly List<LowerPart> _lower = [];
+
+    private FibreFaults(CheckContext context) => _context = context;
+
+    /// <summary>A strand's visit to a part whose class is stated.</summary>
+    private readonly record struct Stretch(int Part, FibreClass Fibre, int In, int Hop);
+
+    public IReadOnlyList<CoreStep> Steps => _steps;
+
+    public IReadOnlyList<UnlistedPart> Unlisted => _unlisted;
+
+    public IReadOnlyList<LowerPart> Lower => _lower;
+
+    public static FibreFaults Of(CheckContext context)
+    {
+        var faults = new FibreFaults(context);
+        if (!context.Plant.Parts.Any(p => p.Fibre is not null))
+            return faults;
+        for (int strand = 0; strand < context.Traced.Strands.Count; strand++)
+            faults.Judge(strand);
+
+        // Strands that no application lights pass the same parts.
+        var told = new HashSet<int>(faults._unlisted.Select(u => u.Part));
+        faults._lower.RemoveAll(l => told.Contains(l.Part));
+        return faults;
+    }
+
+    /// <summary>True when an application has figures on record and none for this class.</summary>
+    public static bool IsNotFor(Application application, LimitProfile limits, FibreClass fibre) =>
+        application.Limits(limits).Count > 0 && application.Limit(limits, fibre.Name) is null;
+
+    private void Judge(int strand)
+    {
+        IReadOnlyList<Hop> hops = _context.Traced.Hops(strand);
+        var stretches = new List<Stretch>(hops.Count);
+        for (int i = 0; i < hops.Count; i++)
+        {
+            if (_context.Plant.Parts[hops[i].Part].Fibre is { } fibre)
+                stretches.Add(new Stretch(hops[i].Part, fibre, hops[i].In, i));
+        }
+
+        if (stretches.Count == 0 || AddSteps(strand, hops, stretches))
+            return;
+        List<Application> applications = ApplicationsOf(strand);
+        Stretch lowest = stretches[0];
+        foreach (Stretch stretch in stretches)
+        {
+            if (stretch.Fibre.Rank < lowest.Fibre.Rank || (stretch.Fibre.Rank == lowest.Fibre.Rank && LengthOf(stretch) > LengthOf(lowest)))
+                lowest = stretch;
+        }
+
+        bool unlisted = false;
+        foreach (Application application in applications)
+        {
+            if (!IsNotFor(application, _context.Plant.Practice.Limits, lowest.Fibre))
+                continue;
+            unlisted = true;
+            _unlisted.Add(new UnlistedPart(lowest.Part, application, strand));
+        }
+
+        if (unlisted)
+            return;
+        FibreClass reference = Reference(stretches);
+        foreach (Stretch stretch in stretches)
+        {
+            if (stretch.Fibre.Rank < reference.Rank)
+                _lower.Add(new LowerPart(stretch.Part, reference, strand, applications));
+        }
+    }
+
+    /// <summary>Adds the places where the core changes; true when there are any.</summary>
+    private bool AddSteps(int strand, IReadOnlyList<Hop> hops, List<Stretch> stretches)
+    {
+        int before = _steps.Count;
+        for (int i = 1; i < stretches.Count; i++)
+        {
+            (Stretch first, Stretch second) = (stretches[i - 1], stretches[i]);
+            if (first.Fibre.Core == second.Fibre.Core)
+                continue;
+            SourcePlace place = second.In >= 0 && _context.Traced.MatingAt(second.In) is { } mating ? mating.Place : _context.PlaceOf(strand);
+            _steps.Add(new CoreStep(first.Part, second.Part, place, strand)
+            {
+                Between = [.. hops.Take(second.Hop).Skip(first.Hop + 1).Select(h => h.Part)],
+            });
+        }
+
+        return _steps.Count > before;
+    }
+
+    /// <summary>
+    /// What the strand is meant to be: the class of most parts on it, or that of its longest cable if that is better. So one
+    /// better cord in a plant is no reason to call the plant lower, and two lower cords do not make a trunk too good.
+    /// </summary>
+    private FibreClass Reference(List<Stretch> stretches)
+    {
+        FibreClass most = stretches[0].Fibre;
+        int mostCount = 0;
+        Stretch longest = stretches[0];
+        foreach (Stretch stretch in stretches)
+        {
+            int count = stretches.Count(s => s.Fibre == stretch.Fibre);
+            if (count > mostCount || (count == mostCount && stretch.Fibre.Rank > most.Rank))
+                (most, mostCount) = (stretch.Fibre, count);
+            if (LengthOf(stretch) > LengthOf(longest))
+                longest = stretch;
+        }
+
+        return longest.Fibre.Rank > most.Rank ? longest.Fibre : most;
+    }
+
+    private long LengthOf(Stretch stretch) => _context.Plant.Parts[stretch.Part].Length?.Millimetres ?? 0;
+
+    /// <summary>What the ends of a strand are for, each once; none unless it is lit.</summary>
+    private List<Application> ApplicationsOf(int strand)
+    {
+        var applications = new List<Application>();
+        if (_context.Traced.Strands.IsLoop(strand))
+            return applications;
+        ReadOnlySpan<int> positions = _context.Traced.Strands[strand];
+        bool lit = false;
+        foreach (int end in (ReadOnlySpan<int>)[positions[0], positions[^1]])
+        {
+            if (_context.Traced.Graph.LaneAt(end) is not { } lane)
+                continue;
+            lit |= lane.Direction != LaneDirection.Receive;
+            if (_context.Plant.Port(_context.Traced.Graph.PlaceOf(end).Port).Application is { } application && !applications.Contains(application))
+                applications.Add(application);
+        }
+
+        if (!lit)
+            applications.Clear();
+        return applications;
+    }
+}
