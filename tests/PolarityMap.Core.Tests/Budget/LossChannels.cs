@@ -47,7 +47,12 @@ internal static class LossChannels
         if (cables > 1)
             bench.Add("P", "array panel", v => v.Set("ports", cables - 1).Set("keys", "aligned"));
         for (int i = 1; i <= cables; i++)
-            bench.Add($"C{i}", "array cord", v => Glass(v, fibre, metres / cables).Set("type", "Type-B").Array(loss));
+        {
+            // Every second one has pins, so that pins meet holes all along.
+            string pins = i % 2 == 0 ? "both" : "none";
+            bench.Add($"C{i}", "array cord", v => Glass(v, fibre, metres / cables).Set("type", "Type-B").Set("pins", pins).Array(loss));
+        }
+
         for (int i = 1; i < cables; i++)
             bench.Mate($"C{i}/far", $"C{i + 1}/near", through: $"P/{i}");
         return bench.Mate("L/1", "C1/near").Mate($"C{cables}/far", "R/1").Link("L/1", "R/1");
