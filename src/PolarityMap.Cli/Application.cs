@@ -24,6 +24,7 @@ public static class Application
         new TraceCommand(),
         new BudgetCommand(),
         new DrawCommand(),
+        new SeparationCommand(),
         new ExplainCommand(),
         new CatalogueCommand(),
         new SchemaCommand(),
@@ -36,6 +37,7 @@ public static class Application
         try
         {
             var root = new RootCommand(Summary);
+            Option<bool> outside = CommonOptions.AllowOutside();
             foreach (ICommandFile file in Commands)
             {
                 Command command = file.Build(context);
@@ -43,12 +45,15 @@ public static class Application
                 // The list of commands says what each is for; its examples are in its own help.
                 if (args.Length == 0 || args[0] != command.Name)
                     command.Description = command.Description?.Split('\n')[0];
+                if (command.Arguments.Any(a => a is PlantArgument))
+                    command.Options.Add(outside);
                 root.Subcommands.Add(command);
             }
 
             ParseResult parsed = root.Parse(args);
             if (parsed.Errors.Count > 0 || UnknownOption(parsed) is not null)
                 return Refuse(parsed, context);
+            context.Reading.AllowOutside = parsed.GetValue(outside);
             return parsed.Invoke(new InvocationConfiguration
             {
                 Output = context.Out,

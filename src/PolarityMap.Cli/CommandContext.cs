@@ -9,6 +9,9 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error)
     /// <summary>Paths that are not rooted are taken from here.</summary>
     public string Folder { get; init; } = ".";
 
+    /// <summary>What the call says about reading documents.</summary>
+    public ReadingOptions Reading { get; } = new();
+
     public static CommandContext OfProcess()
     {
         var output = new StreamWriter(Console.OpenStandardOutput(), new System.Text.UTF8Encoding(false), 16 * 1024) { NewLine = "\n" };

@@ -1,30 +1,42 @@
 using PolarityMap.Core.Plants;
 using PolarityMap.Documents.Binding;
 using PolarityMap.Documents.Text;
-using PolarityMap.Documents.Yaml;
 
 namespace PolarityMap.Documents;
 
 /// <summary>Reads plant documents.</summary>
 public static class PlantDocument
 {
+    /// <summary>The flag that lets documents refer to files outside their folder; messages name it.</summary>
+    public const string AllowOutsideFlag = "--allow-outside";
+
     /// <summary>
     /// Reads a document and everything it refers to. Problems carry their places; the plant is null when there is one.
     /// Never throws for the content of a document.
     /// </summary>
-    public static Plant? Read(string path, IDocumentSource source, ProblemList problems)
+    /// <param name="path">The document.</param>
+    /// <param name="source">Where documents come from.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    /// <param name="allowOutside">Whether a document may refer to files outside its folder.</param>
+    public static Plant? Read(string path, IDocumentSource source, ProblemList problems, bool allowOutside = false)
     {
-        if (Load(path, new SourcePlace(path, 0, 0), source, problems) is not { } root)
+        var references = new References(source, problems, allowOutside);
+        if (references.First(path) is not { } root)
             return null;
+        if (root.Find(DocumentKeys.Catalogue) is { } title && root.Find(DocumentKeys.Plant) is null && root.Find(DocumentKeys.Design) is null)
+        {
+            problems.Add(title.Place, "this is a catalogue file, not a plant", $"a plant document that names it under '{DocumentKeys.Include}:'");
+            return null;
+        }
+
         var binder = new PlantBinder(problems);
         if (root.Find(DocumentKeys.Design) is not { } design)
         {
-            binder.Bind(root);
+            binder.Bind(root, references.Catalogues(path, root));
             return binder.Finish();
         }
 
-        if (DesignPath(path, design, problems) is not { } designPath
-            || Load(designPath, design.Place, source, problems) is not { } designRoot)
+        if (references.Design(path, design) is not var (designPath, designRoot))
             return null;
         if (designRoot.Find(DocumentKeys.Design) is { } again)
         {
@@ -32,45 +44,8 @@ public static class PlantDocument
             return null;
         }
 
-        binder.Bind(designRoot);
+        binder.Bind(designRoot, references.Catalogues(designPath, designRoot));
         binder.BindOverlay(root);
         return binder.Finish();
-    }
-
-    private static YamlMapping? Load(string path, SourcePlace mentioned, IDocumentSource source, ProblemList problems)
-    {
-        if (!source.TryRead(path, TextLoader.MaxBytes, out byte[] bytes, out string why))
-        {
-            problems.Add(mentioned, why);
-            return null;
-        }
-
-        if (!TextLoader.TryDecode(bytes, path, problems, out string text))
-            return null;
-        YamlNode? node = YamlReader.Read(text, path, problems);
-        if (node is YamlMapping mapping)
-            return mapping;
-        if (node is not null)
-            problems.Add(node.Place, "a plant document is no list or text", "keys such as 'plant:', 'parts:', 'runs:' at the start of a line");
-        return null;
-    }
-
-    /// <summary>The path of the design beside its as-built document. It stays inside that document's folder.</summary>
-    private static string? DesignPath(string path, YamlNode design, ProblemList problems)
-    {
-        if (design is not YamlScalar { Value: { Length: > 0 } relative } || design is YamlScalar { IsNull: true })
-        {
-            problems.Add(design.Place, "design names the plant document that was built", "a path such as 'plant.yaml'");
-            return null;
-        }
-
-        if (relative.Contains('\\') || relative.StartsWith('/') || relative.Contains(':') || relative.Split('/').Contains(".."))
-        {
-            problems.Add(design.Place, $"'{PartNames.Shorten(relative)}' leaves the folder of this document", "a path inside the folder, with forward slashes");
-            return null;
-        }
-
-        int slash = path.LastIndexOfAny(['/', '\\']);
-        return slash < 0 ? relative : path[..(slash + 1)] + relative;
     }
 }

@@ -58,7 +58,7 @@ internal static class Samples
 
     /// <summary>
     /// Links over two trunks: the first fits by what its parts state, the second has a cord without length and loss and is over
-    /// its limit, then one both ways on a fibre, one that says nothing of its purpose, and one of which only the far half is lit.
+    /// its limit, then one both ways on a fibre, one that is not lit; two ports that say nothing of their purpose have no link.
     /// </summary>
     public const string Losses = """
         plant: Eight matings in one link
@@ -94,6 +94,44 @@ internal static class Samples
 
         """;
 
+    /// <summary>
+    /// Three desks on a cable each that lighting and sound share, which lighting may do in a sheath only. Ports and cords are
+    /// keyed, but those of office are not.
+    /// </summary>
+    public const string Desks = """
+        plant: Three desks on shared cables
+        networks:
+          lighting: { colour: red, key: K1, may-share: [sheath] }
+          sound: { colour: blue, key: K2, may-share: [sheath, cassette, array, panel] }
+          office: { colour: grey }
+        types:
+          red cord: { kind: A-to-B cord, network: lighting }
+          blue cord: { kind: A-to-B cord, network: sound }
+          four of two: { kind: U1 cassette, base: 8, networks: [lighting, sound, office, office] }
+        parts:
+          LX: { kind: duplex interface, ports: 3, network: lighting }
+          SD: { kind: duplex interface, ports: 3, network: sound }
+          ZB[1..3]: four of two
+          DC[1..3]: { kind: Type-B trunk, base: 8, length: 25 m }
+          DESK[1..3]: { kind: outlet, wiring: U1, base: 8, networks: [lighting, sound, office, office] }
+          LX-D[1..3]: { kind: duplex interface, network: lighting }
+          SD-D[1..3]: { kind: duplex interface, network: sound }
+          LX-C[1..3]: { kind: red cord, keyed: far }
+          SD-C[1..3]: { kind: blue cord, keyed: far }
+          LX-E[1..3]: { kind: red cord, keyed: near }
+          SD-E[1..3]: { kind: blue cord, keyed: near }
+        runs:
+          - LX/1..3, LX-C[1..3], ZB[1..3]/1
+          - SD/1..3, SD-C[1..3], ZB[1..3]/2
+          - ZB[1..3]/rear, DC[1..3], DESK[1..3]/rear
+          - DESK[1..3]/1, LX-E[1..3], LX-D[1..3]/1
+          - DESK[1..3]/2, SD-E[1..3], SD-D[1..3]/1
+        links:
+          - LX/1..3 to LX-D[1..3]/1
+          - SD/1..3 to SD-D[1..3]/1
+
+        """;
+
     public const string EmptyOfLight = """
         plant: Spare fibres only
         parts:
@@ -102,6 +140,20 @@ internal static class Samples
           TRUNK: { kind: Type-A trunk, length: 30 m }
         runs:
           - K-L/rear, TRUNK, K-R/rear
+
+        """;
+
+    /// <summary>Two A-to-A cords straight between two switches, both reversible in the field.</summary>
+    public const string Reversible = """
+        plant: Two reversible cords
+        parts:
+          SW-L: { kind: duplex interface, ports: 2 }
+          SW-R: { kind: duplex interface, ports: 2 }
+          C[1..2]: { kind: A-to-A cord, reversible: yes }
+        runs:
+          - SW-L/1..2, C[1..2], SW-R/1..2
+        links:
+          - SW-L/1..2 to SW-R/1..2
 
         """;
 

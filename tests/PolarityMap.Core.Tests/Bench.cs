@@ -41,8 +41,8 @@ internal sealed class Bench
     }
 
     /// <summary>Adds a network and returns its index.</summary>
-    public int Network(string name, string? key = null, bool plainFits = false) =>
-        _builder.AddNetwork(new Network(name, null, NextPlace()) { Key = key, PlainFits = plainFits });
+    public int Network(string name, string? colour = null, string? key = null, bool plainFits = false, IReadOnlyList<SharedPlace>? mayShare = null) =>
+        _builder.AddNetwork(new Network(name, colour, NextPlace()) { Key = key, PlainFits = plainFits, MayShare = mayShare });
 
     /// <summary>Whatever <paramref name="make"/> adds stands at one place, as the chains of a run with ranges do.</summary>
     public Bench AtOneStop(Action<Bench> make)

@@ -1,11 +1,16 @@
 using System.CommandLine;
+using PolarityMap.Documents;
 
 namespace PolarityMap.Cli.Commands;
 
 /// <summary>Arguments and options that several commands share, worded once.</summary>
 internal static class CommonOptions
 {
-    public static Argument<string> Plant() => new("PLANT") { Description = "The plant document (YAML)." };
+    public static Argument<string> Plant() => new PlantArgument();
+
+    /// <summary><c>--allow-outside</c>, which every command with a <see cref="PlantArgument"/> has.</summary>
+    public static Option<bool> AllowOutside() =>
+        new(PlantDocument.AllowOutsideFlag) { Description = "Let documents refer to files outside their folder." };
 
     /// <summary><c>--format text|json</c>.</summary>
     public static Option<string> Format()

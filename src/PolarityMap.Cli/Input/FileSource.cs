@@ -5,11 +5,48 @@ namespace PolarityMap.Cli.Input;
 /// <summary>Reads documents from files, never more of one than is accepted.</summary>
 internal sealed class FileSource(CommandContext context) : IDocumentSource
 {
-    public bool TryRead(string path, int maxBytes, out byte[] bytes, out string why)
+    public bool TryRead(string path, int maxBytes, out byte[] bytes, out string why) =>
+        TryReadAt(path, context.FullPath(path), maxBytes, out bytes, out why);
+
+    public bool TryReadInside(string folder, string path, int maxBytes, out byte[] bytes, out string why)
+    {
+        bytes = [];
+        string? file;
+        try
+        {
+            string? root = RealPath.Of(context.FullPath(folder));
+            file = RealPath.Of(context.FullPath(path));
+            if (root is null || file is null)
+            {
+                why = $"'{path}' is a link that leads nowhere";
+                return false;
+            }
+
+            if (!file.StartsWith(Path.EndsInDirectorySeparator(root) ? root : root + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+            {
+                why = $"'{path}' is a link that leaves the folder of this document; expected a file inside the folder, or the flag {PlantDocument.AllowOutsideFlag} if that is meant";
+                return false;
+            }
+        }
+        catch (IOException)
+        {
+            why = $"'{path}' cannot be read: the file system refuses it";
+            return false;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            why = $"'{path}' may not be read";
+            return false;
+        }
+
+        // What was proved to lie inside is what is opened.
+        return TryReadAt(path, file, maxBytes, out bytes, out why);
+    }
+
+    private static bool TryReadAt(string path, string full, int maxBytes, out byte[] bytes, out string why)
     {
         bytes = [];
         why = "";
-        string full = context.FullPath(path);
         try
         {
             if (Directory.Exists(full))

@@ -13,7 +13,7 @@ internal static class PlantFile
     public static TracedPlant? Trace(string path, string format, CommandContext context)
     {
         var problems = new ProblemList();
-        Plant? plant = PlantDocument.Read(path, new FileSource(context), problems);
+        Plant? plant = PlantDocument.Read(path, new FileSource(context), problems, context.Reading.AllowOutside);
         if (plant is not null)
             return TracedPlant.Of(plant);
         if (format == "json")

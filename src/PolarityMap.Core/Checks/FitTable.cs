@@ -10,6 +10,9 @@ public sealed record FitPort(string Name, int Network, string? Key)
 {
     /// <summary>For each network of the table whether its cord goes in.</summary>
     public IReadOnlyList<CordFit> Cords { get; internal init; } = [];
+
+    /// <summary>True when the port has a network and the cord of another one goes in.</summary>
+    public bool LetsForeignCordsIn => Network >= 0 && Cords.Contains(CordFit.Fits);
 }
 
 /// <summary>Whether the cords of the networks that meet at an outlet or another part go into its ports.</summary>
@@ -21,5 +24,5 @@ public sealed record FitPort(string Name, int Network, string? Key)
 public sealed record FitTable(string Kind, IReadOnlyList<int> Parts, IReadOnlyList<int> Networks, IReadOnlyList<FitPort> Ports, SourcePlace Source)
 {
     /// <summary>True when the cord of a network goes into a port of another one.</summary>
-    public bool LetsForeignCordsIn => Ports.Any(p => p.Network >= 0 && p.Cords.Contains(CordFit.Fits));
+    public bool LetsForeignCordsIn => Ports.Any(p => p.LetsForeignCordsIn);
 }

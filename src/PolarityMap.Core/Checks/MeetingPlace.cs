@@ -9,8 +9,8 @@ internal static class MeetingPlace
     private const int MostListed = 4;
 
     /// <summary>
-    /// The first place at which a strand leaves a network for another: a mating, an adapter, a part, or the parts of no network
-    /// that lie between. For example <c>at the cord between SW/1 and DESK/1</c>.
+    /// The first place at which a strand leaves a network for another: a port, an adapter, a mating, or the parts of no
+    /// network that lie between. For example <c>at the cord between SW/1 and DESK/1</c>.
     /// </summary>
     /// <param name="context">What the strand is traced in.</param>
     /// <param name="strand">A strand that begins and ends at interfaces of two networks.</param>
@@ -30,20 +30,29 @@ internal static class MeetingPlace
     {
         Station here = stations[last], there = stations[other];
         if (other == last + 1)
-        {
-            return here.Port.Part == there.Port.Part ? $"in {plant.Parts[here.Port.Part].Name}"
-                : here.IsAdapter ? $"at the adapter {plant.Address(here.Port)}"
-                : there.IsAdapter ? $"at the adapter {plant.Address(there.Port)}"
-                : $"at the mating of {plant.Address(here.Port)} and {plant.Address(there.Port)}";
-        }
+            return AtPort(plant, here, there) ?? AtPort(plant, there, here) ?? $"at the mating of {plant.Address(here.Port)} and {plant.Address(there.Port)}";
 
         // An adapter between two plugs that meet in it is their mating.
         if (other == last + 2 && stations[last + 1].IsAdapter)
             return $"at the adapter {plant.Address(stations[last + 1].Port)}";
-        string ends = $"between {plant.Address(here.Port)} and {plant.Address(there.Port)}";
+
+        // A cable is told by where it is plugged in: a cord that has no name of its own is called after its ends.
+        Station from = IsCable(plant, here) ? stations[last + 1] : here;
+        Station to = IsCable(plant, there) ? stations[other - 1] : there;
+        string ends = $"between {plant.Address(from.Port)} and {plant.Address(to.Port)}";
         int[] parts = [.. stations[(last + 1)..other].Select(s => s.Port.Part).Distinct()];
         return parts.Length == 1
             ? $"{(plant.Parts[parts[0]].Shape.IsCable ? "at" : "in")} {PartWords.WithKind(plant.Parts[parts[0]])} {ends}"
             : $"somewhere {ends}, in {PartWords.List([.. parts.Select(p => plant.Parts[p].Name)], MostListed)} of no network";
     }
+
+    /// <summary>A port or adapter that the cable of another network is plugged into, or null where it is not so.</summary>
+    private static string? AtPort(Plant plant, Station port, Station cable)
+    {
+        if (IsCable(plant, port) || !IsCable(plant, cable))
+            return null;
+        return $"at {plant.Address(port.Port)}, where {PartWords.WithKind(plant.Parts[cable.Port.Part])} of {plant.Networks[cable.Network].Name} is plugged in";
+    }
+
+    private static bool IsCable(Plant plant, Station station) => plant.Parts[station.Port.Part].Shape.IsCable;
 }

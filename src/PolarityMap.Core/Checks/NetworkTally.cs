@@ -59,7 +59,7 @@ internal sealed class NetworkTally(StrandNetworks strands, int networks)
         }
     }
 
-    /// <summary>The networks in rising order, those only astray, and for each of the first a strand where one brings it.</summary>
+    /// <summary>The networks in rising order, those only astray, and for each of the first its first strand where one brings it.</summary>
     public (int[] Networks, int[] Astray, int[] Strands) Result()
     {
         _counted.Sort();
@@ -75,7 +75,7 @@ internal sealed class NetworkTally(StrandNetworks strands, int networks)
             _strandOf[network] = strand;
             _counted.Add(network);
         }
-        else if (_strandOf[network] < 0)
+        else if (strand >= 0 && (_strandOf[network] < 0 || strand < _strandOf[network]))
         {
             _strandOf[network] = strand;
         }

@@ -64,6 +64,9 @@ public sealed record AttributeSpec(string Name, AttributeSort Sort, string Meani
     /// <summary>What is taken when a document does not give it, as a document would write it; null when nothing is.</summary>
     public string? Default { get; init; }
 
+    /// <summary>The attribute that this one stands instead of, so that only one of them is given; or null.</summary>
+    public string? InsteadOf { get; init; }
+
     public static AttributeSpec Choice(string name, string meaning, IReadOnlyList<string> words, string? standard = null) =>
         new(name, AttributeSort.Choice, meaning) { Words = words, Default = standard, Required = standard is null };
 

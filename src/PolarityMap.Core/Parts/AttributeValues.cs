@@ -43,11 +43,15 @@ public sealed class AttributeValues
 
     public AttributeValues Set(string name, IReadOnlyList<int> numbers) => SetValue(name, numbers);
 
-    /// <summary>Takes every value of another set that this one does not have.</summary>
+    /// <summary>Takes every value of another set that this one does not have, nor anything that stands instead of it.</summary>
     public void FillFrom(AttributeValues other)
     {
+        string[] own = [.. _values.Keys];
         foreach ((string name, object value) in other._values)
-            _values.TryAdd(name, value);
+        {
+            if (!IsReplaced(name, own))
+                _values.TryAdd(name, value);
+        }
     }
 
     /// <summary>A word or free text, or null when neither given nor defaulted.</summary>
@@ -78,6 +82,17 @@ public sealed class AttributeValues
     {
         _values[name] = value;
         return this;
+    }
+
+    private bool IsReplaced(string name, string[] own)
+    {
+        foreach (string given in own)
+        {
+            if (Spec(given)?.InsteadOf == name || Spec(name)?.InsteadOf == given)
+                return true;
+        }
+
+        return false;
     }
 
     private AttributeSpec? Spec(string name)

@@ -12,6 +12,26 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
     private const int MostAddresses = NamePattern.MaxNames;
 
     /// <summary>
+    /// Whether a text is an address of parts that there are, with a port that has no space in its name, as none has. Reports
+    /// nothing but that a document stands for too much.
+    /// </summary>
+    public bool Reads(string text, SourcePlace place)
+    {
+        if (reader.Allowance.IsSpent)
+            return false;
+        int stroke = text.IndexOf('/');
+        if (stroke >= 0 && text.IndexOf(' ', stroke) >= 0)
+            return false;
+        static void Ignore(int index, string message, string? expected)
+        {
+        }
+
+        return NamePattern.TryExpand(stroke < 0 ? text : text[..stroke], Ignore, out IReadOnlyList<string> names)
+            && reader.Allowance.Names(names.Count, place)
+            && names.All(n => parts.TryFind(n, out _));
+    }
+
+    /// <summary>
     /// Reads a text that starts at <paramref name="placeAt"/>(0). Null after a report.
     /// </summary>
     public IReadOnlyList<Address>? Read(string text, Func<int, SourcePlace> placeAt)

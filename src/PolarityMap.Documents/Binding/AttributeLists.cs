@@ -10,7 +10,7 @@ namespace PolarityMap.Documents.Binding;
 internal sealed class AttributeLists(NodeReader reader, IReadOnlyList<Network> networks)
 {
     /// <summary>More entries than any cable or wiring has; a longer list is not looked at one by one.</summary>
-    private const int MostEntries = 2000;
+    internal const int MostEntries = 2000;
 
     private ProblemList Problems => reader.Problems;
 

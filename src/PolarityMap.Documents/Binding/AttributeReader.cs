@@ -30,6 +30,12 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
                 continue;
             }
 
+            if (spec.InsteadOf is { } other && mapping.Find(other) is not null)
+            {
+                Problems.Add(entry.Key.Place, $"{name} stands instead of {other}", "one of them");
+                continue;
+            }
+
             places[name] = entry.Value.Place;
             ReadOne(entry.Value, spec, values);
         }
@@ -113,7 +119,7 @@ internal sealed class AttributeReader(NodeReader reader, IReadOnlyList<Network> 
         AttributeSort.Wiring => NodeReader.OneOf(spec.Words) + ", or pairs such as [[1, 2], [3, 4]]",
         AttributeSort.Pairs => "pairs such as [[1, 12], [2, 11]]",
         AttributeSort.Conversion => "a list for each narrow port, such as [[1, 2, 3, 4], [5, 6, 7, 8]]",
-        AttributeSort.WholeNumber when spec.Numbers.Count > 0 => string.Join(" or ", spec.Numbers),
+        AttributeSort.WholeNumber when spec.Numbers.Count > 0 => "one of " + string.Join(", ", spec.Numbers),
         AttributeSort.WholeNumber => $"a whole number from {spec.Min} to {spec.Max}",
         AttributeSort.Length => "a length with its unit, such as '62 m'",
         AttributeSort.Loss => "a loss with its unit, such as '0.35 dB'",

@@ -11,6 +11,8 @@ public static class DocumentKeys
     public const string Number = "number";
     public const string Networks = "networks";
     public const string Defaults = "defaults";
+    public const string Include = "include";
+    public const string Catalogue = "catalogue";
     public const string Types = "types";
     public const string Parts = "parts";
     public const string Runs = "runs";
@@ -49,7 +51,7 @@ public static class DocumentKeys
     ];
 
     /// <summary>Every key of a plant document.</summary>
-    public static readonly IReadOnlyList<string> OfPlant = [.. Titles.Select(t => t.Key), Networks, Defaults, Types, Parts, Runs, Links, AsBuilt];
+    public static readonly IReadOnlyList<string> OfPlant = [.. Titles.Select(t => t.Key), Networks, Defaults, Include, Types, Parts, Runs, Links, AsBuilt];
 
     /// <summary>Every key of a network.</summary>
     public static readonly IReadOnlyList<string> OfNetwork = [Colour, Key, PlainFits, MayShare];
@@ -59,6 +61,9 @@ public static class DocumentKeys
 
     /// <summary>Every key of an as-built document.</summary>
     public static readonly IReadOnlyList<string> OfOverlay = [.. Titles.Select(t => t.Key), Design, AsBuilt];
+
+    /// <summary>Every key of a catalogue file.</summary>
+    public static readonly IReadOnlyList<string> OfCatalogue = [Catalogue, Types];
 
     /// <summary>Every key of an as-built section.</summary>
     public static readonly IReadOnlyList<string> OfAsBuilt = [Parts, Exchanged, Moved, Unplugged];

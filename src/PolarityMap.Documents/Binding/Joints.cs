@@ -32,7 +32,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!Spliced(a, b, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
+        if (!SaysPosition(a, positionA, b, placeA) || !SaysPosition(b, positionB, a, place) || !Spliced(a, b, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
             return false;
         if (!Take(a, positionA, b, placeA) || !Take(b, positionB, a, place))
             return true;
@@ -86,7 +86,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         KeyingStop? said = plugs[0].Keys ?? plugs[1].Keys;
         if (word is not null && said!.Keys != word.Keys)
         {
-            reader.Problems.Add(word.Place, $"'{word.Text}' contradicts '{said.Text}' at {Where(said.Place)}: both are about the adapter {Name(adapter)}", "one word for one adapter");
+            reader.Problems.Add(word.Place, $"'{word.Text}' contradicts '{said.Text}' {NodeReader.Where(said.Place, word.Place)}: both are about the adapter {Name(adapter)}", "one word for one adapter");
             return false;
         }
 
@@ -116,6 +116,15 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
 
     private static string Article(Face face) => face.Family == ConnectorFamily.Bare ? $"{face}" : $"a {face} port";
 
+    /// <summary>A simplex plug goes into one half of a duplex port, and only the document knows which.</summary>
+    private bool SaysPosition(PortRef wider, int position, PortRef simplex, SourcePlace place)
+    {
+        if (position > 0 || Port(wider).Face.Family != ConnectorFamily.Duplex || Port(simplex).Face != Face.Simplex)
+            return true;
+        reader.Problems.Add(place, $"{Name(simplex)} is simplex and takes one position of {Name(wider)}; say which", $"{Name(wider)}:A or {Name(wider)}:B");
+        return false;
+    }
+
     /// <summary>Two bare ends meet in a splice or a termination, which is a part with losses of its own.</summary>
     private bool Spliced(PortRef a, PortRef b, SourcePlace place)
     {
@@ -142,8 +151,6 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
     }
 
     private bool IsCableEnd(PortRef port) => plant.Parts[port.Part].Kind == "cable";
-
-    private static string Where(SourcePlace place) => $"line {place.Line}";
 
     private static bool Fits(Face a, int positionA, Face b, int positionB)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Documents.Yaml;
@@ -15,20 +16,9 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
     {
         if (reader.Text(node, "a link", Shape) is not { } scalar)
             return;
-        string text = scalar.Value;
-        int cut = text.IndexOf(Between, StringComparison.Ordinal);
-        if (cut < 0)
-        {
-            reader.Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' is no link", Shape);
+        if (TwoAddresses.Split(reader, scalar, Between, ($"'{PartNames.Shorten(scalar.Value)}' is no link", Shape), t => addresses.Reads(t, scalar.Place)) is not var (fromText, toText, second))
             return;
-        }
-
-        int second = cut + Between.Length;
-        while (second < text.Length && text[second] == ' ')
-            second++;
-        string fromText = text[..cut].TrimEnd();
-        string toText = text[second..];
-        SourcePlace toPlace = scalar.PlaceAt(Math.Min(second, text.Length));
+        SourcePlace toPlace = scalar.PlaceAt(second);
         if (addresses.Read(fromText, scalar.PlaceAt) is not { } from || addresses.Read(toText, i => scalar.PlaceAt(second + i)) is not { } to)
             return;
         if (from.Count != to.Count)
@@ -72,17 +62,61 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
 
         if (address.Position is null)
             return new LinkEnd(new PortRef(address.Part, port), 0);
-        int lanes = 0;
         PortShape shape = part.Shape.Ports[port];
+        string name = $"{part.Name}/{shape.Name}";
+        if (shape.Groups == 0)
+        {
+            NoLink(place, part, shape, name);
+            return null;
+        }
+
+        if (int.TryParse(address.Position, NumberStyles.None, CultureInfo.InvariantCulture, out int group) && group >= 1 && group <= shape.Groups)
+            return new LinkEnd(new PortRef(address.Part, port), group);
+        reader.Problems.Add(place, $"{name} has no link '{PartNames.Shorten(address.Position)}'", $"a link from 1 to {shape.Groups}");
+        return null;
+    }
+
+    /// <summary>A port that is not split is one link, however many lanes it has.</summary>
+    private void NoLink(SourcePlace place, Part part, PortShape shape, string name)
+    {
+        int lanes = 0;
         for (int i = 0; i < shape.PositionCount; i++)
         {
-            if (part.Shape.LaneAt(shape.FirstPosition + i) is { Direction: LaneDirection.Transmit })
+            if (part.Shape.LaneAt(shape.FirstPosition + i) is { Direction: not LaneDirection.Receive })
                 lanes++;
         }
 
-        if (int.TryParse(address.Position, NumberStyles.None, CultureInfo.InvariantCulture, out int lane) && lane >= 1 && lane <= lanes && lanes > 1)
-            return new LinkEnd(new PortRef(address.Part, port), lane);
-        reader.Problems.Add(place, $"{part.Name}/{part.Shape.Ports[port].Name} has no lane '{PartNames.Shorten(address.Position)}' that a link could take", lanes > 1 ? $"a lane from 1 to {lanes}" : "the port without a lane");
-        return null;
+        if (lanes < 2)
+            reader.Problems.Add(place, $"{name} is one link, with nothing to split off", "the port alone");
+        else if (Mode(part, shape, lanes) is { } mode)
+            reader.Problems.Add(place, $"{name} is one link of {lanes} lanes; write breakout: {mode} at {part.Name} to split it");
+        else
+            reader.Problems.Add(place, $"{name} is one link of {lanes} lanes, and no breakout of it is known", "the port alone");
+    }
+
+    /// <summary>The breakout that splits a port the furthest, or null when none does.</summary>
+    private static string? Mode(Part part, PortShape shape, int lanes)
+    {
+        string? mode = null;
+        int most = 0;
+        if (shape.Application is { } application)
+        {
+            foreach (Breakout breakout in Breakouts.Of(application.Name))
+            {
+                if (breakout.Groups > most)
+                    (mode, most) = (breakout.Name, breakout.Groups);
+            }
+
+            return mode;
+        }
+
+        foreach (string word in PartKinds.Find(part.Kind)?.Attributes.FirstOrDefault(a => a.Name == "breakout")?.Words ?? [])
+        {
+            int groups = int.Parse(word.AsSpan(0, word.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture);
+            if (lanes % groups == 0 && groups > most)
+                (mode, most) = (word, groups);
+        }
+
+        return mode;
     }
 }

@@ -24,6 +24,10 @@ internal sealed class NodeReader(ProblemList problems)
     /// <summary>A noun with its article, such as <c>an outlet</c>.</summary>
     public static string A(string noun) => (noun[0] is 'a' or 'e' or 'i' or 'o' or 'A' or 'E' or 'I' or 'O' ? "an " : "a ") + noun;
 
+    /// <summary>Where something else stands, seen from a place that a message is about.</summary>
+    public static string Where(SourcePlace other, SourcePlace here) =>
+        other.File == here.File ? $"at line {other.Line}" : $"at {other.File}:{other.Line}";
+
     /// <summary>The node as a mapping, or null after a report.</summary>
     public YamlMapping? Mapping(YamlNode node, string what, string expected)
     {
@@ -74,9 +78,12 @@ internal sealed class NodeReader(ProblemList problems)
         return known.Count switch
         {
             0 => "nothing here",
-            <= mostListed => (known.Count == 1 ? "" : "one of ") + string.Join(", ", known),
-            _ => $"one of {string.Join(", ", known.Take(mostListed))} and {known.Count - mostListed} more",
+            <= mostListed => (known.Count == 1 ? "" : "one of ") + Listed(known),
+            _ => $"one of {Listed(known.Take(mostListed))} and {known.Count - mostListed} more",
         };
+
+        // A word with a comma in it needs quotes, in the list here as in a document.
+        static string Listed(IEnumerable<string> words) => string.Join(", ", words.Select(w => w.Contains(',') ? $"'{w}'" : w));
     }
 
     /// <summary>The word that was probably meant, or null when none is near or the search has become too long.</summary>

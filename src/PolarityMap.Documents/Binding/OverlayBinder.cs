@@ -140,9 +140,21 @@ internal sealed class OverlayBinder(
         }
     }
 
-    private static bool SamePorts(Shape a, Shape b) =>
-        a.Ports.Count == b.Ports.Count && a.IsCable == b.IsCable && a.IsInterface == b.IsInterface
-        && a.Ports.Zip(b.Ports).All(p => p.First.Name == p.Second.Name && p.First.Face == p.Second.Face && p.First.Side == p.Second.Side && p.First.IsAdapter == p.Second.IsAdapter);
+    /// <summary>True when runs and links that were bound with one shape hold for the other: names, faces, sides and breakout.</summary>
+    private static bool SamePorts(Shape a, Shape b)
+    {
+        if (a.Ports.Count != b.Ports.Count || a.IsCable != b.IsCable || a.IsInterface != b.IsInterface)
+            return false;
+        for (int i = 0; i < a.Ports.Count; i++)
+        {
+            PortShape p = a.Ports[i];
+            PortShape q = b.Ports[i];
+            if (p.Name != q.Name || p.Face != q.Face || p.Side != q.Side || p.IsAdapter != q.IsAdapter || p.Groups != q.Groups)
+                return false;
+        }
+
+        return true;
+    }
 
     private PortShape Port(PortRef port) => plant.Parts[port.Part].Shape.Ports[port.Port];
 
@@ -157,16 +169,10 @@ internal sealed class OverlayBinder(
         {
             if (reader.Text(item, "an entry", expected) is not { } scalar)
                 continue;
-            string text = scalar.Value;
-            int cut = text.IndexOf(between, StringComparison.Ordinal);
-            if (cut < 0)
-            {
-                Problems.Add(scalar.Place, $"'{PartNames.Shorten(text)}' does not name two ports", expected);
+            (string, string) problem = ($"'{PartNames.Shorten(scalar.Value)}' does not name two ports", expected);
+            if (TwoAddresses.Split(reader, scalar, between, problem, t => Whole(t) is not null || addresses.Reads(t, scalar.Place)) is not var (first, second, at))
                 continue;
-            }
-
-            int second = cut + between.Length;
-            if (Ports(text[..cut], scalar.PlaceAt) is not { } a || Ports(text[second..], i => scalar.PlaceAt(second + i)) is not { } b)
+            if (Ports(first, scalar.PlaceAt) is not { } a || Ports(second, i => scalar.PlaceAt(at + i)) is not { } b)
                 continue;
             if (a.Count != b.Count)
             {
@@ -256,7 +262,7 @@ internal sealed class OverlayBinder(
         }
         else if (_matings.At(to) is >= 0 and int taken)
         {
-            Problems.Add(place, $"{Name(to)} is mated already, at line {plant.Matings[taken].Place.Line}", "a free port, or an entry under exchanged");
+            Problems.Add(place, $"{Name(to)} is mated already, {NodeReader.Where(plant.Matings[taken].Place, place)}", "a free port, or an entry under exchanged");
         }
         else if (SameFace(from, to, place) && HoldsOne(from, place))
         {

@@ -14,6 +14,7 @@ internal sealed record PartType(string Name, PartKind Kind, AttributeValues Valu
 internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
 {
     private readonly Dictionary<string, PartType> _own = [];
+    private readonly Dictionary<string, SourcePlace> _places = [];
 
     /// <summary>What the plant says for parts that do not say it themselves. Set before the first type is read.</summary>
     public PartDefaults Defaults { get; set; } = PartDefaults.None;
@@ -24,7 +25,15 @@ internal sealed class PartTypes(NodeReader reader, AttributeReader attributes)
     /// <summary>No values yet for a kind, over the plant's defaults.</summary>
     public AttributeValues NewValues(PartKind kind) => new(kind.AllAttributes, Defaults);
 
-    public void Add(PartType type) => _own[type.Name] = type;
+    /// <summary>Adds a type that a document describes at a place.</summary>
+    public void Add(PartType type, SourcePlace place)
+    {
+        _own[type.Name] = type;
+        _places[type.Name] = place;
+    }
+
+    /// <summary>Where a type is described, or null when no document describes it.</summary>
+    public SourcePlace? PlaceOf(string name) => _places.TryGetValue(name, out SourcePlace place) ? place : null;
 
     /// <summary>The type, catalogue entry or kind of this name, or null.</summary>
     public PartType? Find(string name)

@@ -4,7 +4,7 @@ using PolarityMap.Documents.Yaml;
 
 namespace PolarityMap.Documents.Binding;
 
-/// <summary>Binds a document's sections in their order: title, networks, defaults, types, parts, runs, links, as-built differences.</summary>
+/// <summary>Binds a document's sections in their order: title, networks, defaults, included and own types, parts, runs, links, as-built differences.</summary>
 internal sealed class PlantBinder
 {
     private readonly ProblemList _problems;
@@ -27,19 +27,22 @@ internal sealed class PlantBinder
         _joints = new Joints(_reader, _plant);
     }
 
-    /// <summary>Binds a plant document.</summary>
-    public void Bind(YamlMapping root)
+    /// <summary>Binds a plant document with the catalogue files that it includes.</summary>
+    public void Bind(YamlMapping root, IEnumerable<YamlMapping> catalogues)
     {
         _reader.CheckKeys(root, DocumentKeys.OfPlant, "a plant document");
         BindTitle(root, required: true);
         if (root.Find(DocumentKeys.Networks) is { } networks)
             new NetworkReader(_reader).Read(networks, _plant);
         BindDefaults(root);
+        int before = _problems.Count;
+        foreach (YamlMapping catalogue in catalogues)
+            BindCatalogue(catalogue);
+        bool included = _problems.Count == before;
         BindTypes(root);
-        bool partsSound = BindParts(root);
 
-        // Runs and links name parts: with parts missing they would only repeat what has been said.
-        if (partsSound)
+        // Parts use included types, and runs and links name parts: with those missing they would only repeat what has been said.
+        if (included && BindParts(root))
         {
             BindRuns(root);
             BindLinks(root);
@@ -93,6 +96,20 @@ internal sealed class PlantBinder
             (_types.Defaults, _plant.Practice) = new DefaultsReader(_reader).Read(node);
     }
 
+    private void BindCatalogue(YamlMapping root)
+    {
+        if (root.Find(DocumentKeys.Catalogue) is not { } title)
+        {
+            string what = root.Find(DocumentKeys.Plant) is null ? "this is no catalogue file" : "this is a plant document, and only catalogue files are included";
+            _problems.Add(root.Place, what, $"a document with '{DocumentKeys.Catalogue}:' and a title at its start");
+            return;
+        }
+
+        _reader.Text(title, DocumentKeys.Catalogue, "a title");
+        _reader.CheckKeys(root, DocumentKeys.OfCatalogue, "a catalogue file");
+        BindTypes(root);
+    }
+
     private void BindTypes(YamlMapping root)
     {
         if (root.Find(DocumentKeys.Types) is not { } node || _reader.Mapping(node, "types", "type names with their kind and attributes") is not { } list)
@@ -101,8 +118,10 @@ internal sealed class PlantBinder
         {
             if (!Names.IsValid(entry.Key.Value, out string why))
                 _problems.Add(entry.Key.Place, $"this is no name for a type: {why}", Names.Rule);
+            else if (_types.PlaceOf(entry.Key.Value) is { } first)
+                _problems.Add(entry.Key.Place, $"there is a type '{entry.Key.Value}' already, {NodeReader.Where(first, entry.Key.Place)}", "a name of its own for each type");
             else if (_types.Read(entry.Key.Value, entry.Value) is { } type)
-                _types.Add(type);
+                _types.Add(type, entry.Key.Place);
         }
     }
 
@@ -141,7 +160,7 @@ internal sealed class PlantBinder
         {
             if (_names.TryFind(name, out int first))
             {
-                _problems.Add(entry.Key.Place, $"there is a part '{name}' already, at line {_plant.Parts[first].Place.Line}", "a name of its own for each part");
+                _problems.Add(entry.Key.Place, $"there is a part '{name}' already, {NodeReader.Where(_plant.Parts[first].Place, entry.Key.Place)}", "a name of its own for each part");
                 return;
             }
 

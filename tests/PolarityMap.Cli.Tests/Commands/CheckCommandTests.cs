@@ -80,7 +80,7 @@ public sealed class CheckCommandTests
         Assert.Equal(["from", "to", "proven", "strands", "file", "line", "column"], Json.Names(link));
         JsonElement finding = report.GetProperty("findings")[0];
         Assert.Equal(
-            ["code", "title", "family", "severity", "file", "line", "column", "message", "expected", "actual", "links", "strands", "related"],
+            ["code", "title", "family", "severity", "file", "line", "column", "message", "expected", "actual", "links", "strands", "related", "remedies"],
             Json.Names(finding));
         Assert.Equal("D02", finding.GetProperty("code").GetString());
         Assert.Equal("error", finding.GetProperty("severity").GetString());
@@ -101,6 +101,32 @@ public sealed class CheckCommandTests
         JsonElement[] links = [.. report.GetProperty("links").EnumerateArray()];
         Assert.Equal(Enumerable.Range(0, links.Length).Where(i => !links[i].GetProperty("proven").GetBoolean()), refuted);
         Assert.NotEmpty(refuted);
+    }
+
+    // Two links with reversible cords of the wrong type; the findings are alike, and each has its own remedy.
+    [Fact]
+    public void Proved_remedies_stand_with_their_findings_in_text_and_json()
+    {
+        using var bench = new Workbench().With("plant.yaml", Samples.Reversible);
+        string[] text = bench.Run("check", "plant.yaml").Out.Split('\n');
+        Assert.Contains("  remedy    exchange the plugs at one end of C1 (reversible in the field)", text);
+        Assert.Contains("  proved    transmit SW-L/1:A lands on receive SW-R/1:B and transmit SW-R/1:A lands on receive SW-L/1:B, the ports that are meant", text);
+        Assert.Contains("  remedy    exchange the plugs at one end of C2 (reversible in the field)", text.Select(l => l.Replace("      remedy", "  remedy", StringComparison.Ordinal)));
+        JsonElement report = Json.Parse(bench.Run("check", "plant.yaml", "--format", "json").Out, "polaritymap/check");
+        JsonElement[] findings = [.. report.GetProperty("findings").EnumerateArray()];
+        Assert.Equal(2, findings.Length);
+        JsonElement remedy = Assert.Single(findings[1].GetProperty("remedies").EnumerateArray());
+        Assert.Equal(["text", "proof"], Json.Names(remedy));
+        Assert.Equal("exchange the plugs at one end of C2 (reversible in the field)", remedy.GetProperty("text").GetString());
+    }
+
+    [Fact]
+    public void A_finding_without_a_remedy_shows_none()
+    {
+        using var bench = new Workbench().With("plant.yaml", Samples.Fault("P01"));
+        Assert.DoesNotContain("remedy", bench.Run("check", "plant.yaml").Out, StringComparison.Ordinal);
+        JsonElement report = Json.Parse(bench.Run("check", "plant.yaml", "--format", "json").Out, "polaritymap/check");
+        Assert.Empty(report.GetProperty("findings")[0].GetProperty("remedies").EnumerateArray());
     }
 
     [Fact]

@@ -27,6 +27,9 @@ public sealed class WordingTests
     public void Check_of_two_legs_exchanged() => Verify("check", "D05.yaml");
 
     [Fact]
+    public void Separation_of_three_desks() => Verify("separation", "desks.yaml");
+
+    [Fact]
     public void Trace_of_one_position() => Verify("trace", "plant.yaml", "TRUNK/near:2");
 
     [Fact]
@@ -79,6 +82,6 @@ public sealed class WordingTests
     }
 
     private static Workbench Bench() => new Workbench().With("plant.yaml", Samples.Clean).With("broken.yaml", Samples.Broken)
-        .With("misnamed.yaml", Samples.Misnamed).With("losses.yaml", Samples.Losses)
+        .With("misnamed.yaml", Samples.Misnamed).With("losses.yaml", Samples.Losses).With("desks.yaml", Samples.Desks)
         .With("D02.yaml", Samples.Fault("D02")).With("D05.yaml", Samples.Fault("D05"));
 }

@@ -46,9 +46,9 @@ internal static class LossChannels
         Bench bench = new Bench().Add("L", "parallel interface", v => v.Set("application", application)).Add("R", "parallel interface", v => v.Set("application", application));
         if (cables > 1)
             bench.Add("P", "array panel", v => v.Set("ports", cables - 1).Set("keys", "aligned"));
+        // Every second cord has pins, so that each mating has them on one side and the interfaces meet none.
         for (int i = 1; i <= cables; i++)
         {
-            // Every second one has pins, so that pins meet holes all along.
             string pins = i % 2 == 0 ? "both" : "none";
             bench.Add($"C{i}", "array cord", v => Glass(v, fibre, metres / cables).Set("type", "Type-B").Set("pins", pins).Array(loss));
         }

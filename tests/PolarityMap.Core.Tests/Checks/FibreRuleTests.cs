@@ -41,7 +41,7 @@ public sealed class FibreRuleTests
 
     [Fact]
     public void Parts_between_whose_fibre_is_not_stated_are_named() =>
-        Assert.Equal("C1 of OM4 meets C3 of OS2 by way of C2, whose fibre is not stated", Assert.Single(Chain(["OM4", null, "OS2"]).Check()).Message);
+        Assert.Equal("C1 of OM4 meets C3 of OS2 by way of C2, which states no fibre", Assert.Single(Chain(["OM4", null, "OS2"]).Check()).Message);
 
     // Source: trade facts interfaces 4.4: 62.5 to 50 um 2.2 dB at NA 0.20, the other way 0, overfilled upper bounds (one source).
     [Fact]
@@ -162,7 +162,7 @@ public sealed class FibreRuleTests
         Assert.Equal(2, finding.Strands.Count);
     }
 
-    // Source: the BR losses and distances that are not on record (trade facts interfaces 2.1): nothing to compare with.
+    // Source: the meaning of an application's row: it is about light that passes.
     [Fact]
     public void Parts_that_no_light_passes_are_not_judged_by_an_application()
     {

@@ -139,7 +139,7 @@ public sealed class MechanicalRuleTests
             .Link("L/1", "Q/1");
         Finding finding = Assert.Single(bench.Check());
         Assert.Equal("M03", finding.Rule.Code);
-        Assert.Equal("C/far is duplex and Q/1 is 12-position array, which do not go together", finding.Message);
+        Assert.Equal("C/far is duplex and Q/1 is a 12-position array, which do not go together", finding.Message);
         Assert.Equal([0], finding.Links);
     }
 

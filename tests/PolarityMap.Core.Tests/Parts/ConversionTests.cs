@@ -41,6 +41,33 @@ public sealed class ConversionTests
         Assert.All((Shape[])[module, harness], s => Assert.Equal(2 * table.Count, s.Inside.Count(p => p >= 0)));
     }
 
+    // Source: trade facts 6.3 has no table for 32; these are its readings of 24 and 16 carried on. In-row: the table of one row
+    // for the top row, then for the bottom row. Full: port n, lane k joins position k to 4(n-1)+k and 13-k to its reversed
+    // partner. Derived by analogy; the channels of ConversionChannelTests prove that they are conversions.
+    [Fact]
+    public void Conversions_of_32_carry_on_the_readings_of_16_and_24()
+    {
+        ConversionRow[] inRow =
+        [
+            .. ConversionTables.SixteenToTwoEights,
+            .. ConversionTables.SixteenToTwoEights.Select(r => r with { Port = r.Port + 2, TrunkPosition = r.TrunkPosition + 16 }),
+        ];
+        ConversionRow[] full =
+        [
+            .. from port in Enumerable.Range(1, 4)
+               from lane in Enumerable.Range(1, 4)
+               let q = (4 * (port - 1)) + lane
+               from end in new[] { (Position: lane, Wide: q), (Position: 13 - lane, Wide: 33 - q) }
+               select new ConversionRow(port, end.Position, 1, end.Wide),
+        ];
+        foreach ((string name, ConversionRow[] rows) in new[] { ("32 to 4x8 in-row", inRow), ("32 to 4x8 full", full) })
+        {
+            Assert.Equal(32, rows.Select(r => r.TrunkPosition).Distinct().Count());
+            Shape module = Bench.ShapeOf("conversion module", v => v.Set("conversion", name));
+            Assert.All(rows, r => Assert.Equal(("rear", $"{r.TrunkPosition}"), Wiring.Through(module, $"{r.Port}", $"{r.PortPosition}")));
+        }
+    }
+
     // Source: interface facts 3, one 16-position plug to two 12-position plugs. Derived; the order of the groups is practice.
     [Fact]
     public void A_reversed_harness_from_sixteen_to_two_plugs_is_wired_as_typed()

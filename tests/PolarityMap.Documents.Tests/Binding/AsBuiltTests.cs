@@ -1,4 +1,6 @@
+using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
+using PolarityMap.Documents.Text;
 using Xunit;
 
 namespace PolarityMap.Documents.Tests.Binding;
@@ -214,13 +216,33 @@ public class AsBuiltTests
     [InlineData("..")]
     [InlineData("/plant.yaml")]
     [InlineData("C:/plant.yaml")]
-    [InlineData("https://x/plant.yaml")]
-    [InlineData("..\\plant.yaml")]
-    [InlineData("a\\b.yaml")]
     public void A_design_outside_the_folder_is_refused_unread(string path) =>
         Assert.Equal(
-            $"folder/built.yaml:1:9: '{path}' leaves the folder of this document; expected a path inside the folder, with forward slashes\n",
+            $"folder/built.yaml:1:9: '{path}' leaves the folder of this document; expected a path inside the folder, or the flag --allow-outside if that is meant\n",
             Refused($"design: {path}\nas-built: {{}}\n"));
+
+    [Theory]
+    [InlineData("https://x/plant.yaml")]
+    [InlineData("C:plant.yaml")]
+    [InlineData("..\\plant.yaml")]
+    [InlineData("a\\b.yaml")]
+    public void A_design_that_not_every_system_finds_is_refused_unread(string path) =>
+        Assert.Equal(
+            $"folder/built.yaml:1:9: '{path}' is no path that every system can follow; expected a path with forward slashes, without colons\n",
+            Refused($"design: {path}\nas-built: {{}}\n"));
+
+    [Theory]
+    [InlineData("../plant.yaml", "folder/../plant.yaml")]
+    [InlineData("/srv/plant.yaml", "/srv/plant.yaml")]
+    [InlineData("C:/plant.yaml", "C:/plant.yaml")]
+    public void A_design_outside_the_folder_is_read_where_the_user_allows_it(string written, string asked)
+    {
+        MemorySource source = new MemorySource().Add("folder/built.yaml", $"design: {written}\nas-built: {{}}\n").Add(asked, Design);
+        var problems = new ProblemList();
+
+        Assert.NotNull(PlantDocument.Read("folder/built.yaml", source, problems, allowOutside: true));
+        Assert.Equal("", problems.ToString());
+    }
 
     [Theory]
     [InlineData("", 8)]
@@ -269,4 +291,81 @@ public class AsBuiltTests
         Assert.Equal(
             "p:18:15: 'PAN/2' names an adapter, where two plugs meet; expected the end of a cord or trunk, such as TRUNK/far\n",
             Reading.Problems(Design + "as-built:\n  moved:\n    - QS/1 to PAN/2\n"));
+
+    [Theory]
+    [InlineData("none", "A B")] // A-to-B: near A comes out at far B
+    [InlineData("far", "A A")]
+    [InlineData("near", "A A")]
+    [InlineData("both", "A B")]
+    public void A_reversible_cord_may_be_found_reversed(string reversed, string ends)
+    {
+        string design = Design.Replace("C: { kind: A-to-B cord,", "C: { kind: A-to-B cord, reversible: yes,", StringComparison.Ordinal);
+        Part cord = Reading.Part(Reading.Plant(design + $"as-built:\n  parts:\n    C: {{ reversed: {reversed} }}\n"), "C");
+
+        Assert.True(cord.IsAsBuilt);
+        Assert.True(cord.IsReversible);
+        Assert.Equal(ends, "A " + cord.Shape.Ports[1].Face.PositionName(cord.Shape.Inside[0] - 1));
+    }
+
+    [Fact]
+    public void A_cord_that_cannot_be_reversed_is_not_found_reversed() =>
+        Assert.Equal(
+            "p:18:20: only a reversible cord can have reversed ends; write reversible: yes\n",
+            Reading.Problems(Design + "as-built:\n  parts:\n    C: { reversed: near }\n"));
+
+    [Fact]
+    public void Pins_polish_losses_and_fibre_may_be_found_to_differ()
+    {
+        Plant plant = Built("  parts:\n    K1: { pins: unpinned, polish: angled, array-loss: 0.5 dB, duplex-polish: angled }\n    T: { pins: both, fibre: OM3, far-polish: flat }\n");
+        Part cassette = Reading.Part(plant, "K1");
+        Part trunk = Reading.Part(plant, "T");
+
+        Assert.Equal((false, Polish.Angled, "0.50 dB"), (cassette.Shape.Ports[6].Pinned, cassette.Shape.Ports[6].Polish, cassette.Shape.Ports[6].StatedLoss.ToString()));
+        Assert.Equal(Polish.Angled, cassette.Shape.Ports[0].Polish);
+        Assert.All(trunk.Shape.Ports, p => Assert.True(p.Pinned));
+        Assert.Equal("OM3", trunk.Fibre?.Name);
+        Assert.Equal(Designed, Reading.Matings(plant));
+    }
+
+    [Fact]
+    public void A_cable_found_with_a_wiring_of_its_own_has_no_type_any_more()
+    {
+        Plant plant = Built("  parts:\n    T: { wiring: [[1, 1]] }\n");
+
+        Assert.Equal(["trunk", "own wiring"], Reading.Part(plant, "T").Caption);
+    }
+
+    [Fact]
+    public void A_port_found_with_another_breakout_is_described_in_the_design() =>
+        Assert.Equal(
+            "p:18:9: QS as built would have other ports than as designed; describe it in the design instead\n",
+            Reading.Problems(Design + "as-built:\n  parts:\n    QS: { breakout: 4x }\n"));
+
+    [Fact]
+    public void The_defaults_of_the_design_hold_for_what_differs()
+    {
+        Plant plant = Reading.Plant("defaults: { fibre: OS2, pins: trunks }\n" + Design + "as-built:\n  parts:\n    T: { length: 5 m }\n");
+
+        Assert.Equal("OS2", Reading.Part(plant, "T").Fibre?.Name);
+        Assert.All(Reading.Part(plant, "T").Shape.Ports, p => Assert.Equal((true, Polish.Angled), (p.Pinned, p.Polish)));
+    }
+
+    [Fact]
+    public void What_is_in_the_way_in_the_design_is_named_with_its_file()
+    {
+        MemorySource source = new MemorySource().Add("built.yaml", "design: plan.yaml\nas-built:\n  moved:\n    - SW-2/1 to SW-2/2\n").Add("plan.yaml", Design);
+
+        Assert.Equal(
+            "built.yaml:4:7: SW-2/2 is mated already, at plan.yaml:13; expected a free port, or an entry under exchanged\n",
+            Reading.Read("built.yaml", source).Problems);
+    }
+
+    [Fact]
+    public void Names_that_hold_the_word_between_are_told_apart()
+    {
+        const string Text = "plant: P\nparts:\n  Q and A: { kind: duplex interface, ports: 2 }\n  A to Z: { kind: duplex interface, ports: 2 }\nruns:\n  - Q and A/1, A to Z/1\nas-built:\n";
+
+        Assert.Equal("Q and A/1 = A to Z/2", Reading.Matings(Text + "  moved: [A to Z/1 to A to Z/2]\n"));
+        Assert.StartsWith("p:8:15: Q and A/1 and A to Z/1 are mated to each other", Reading.Problems(Text + "  exchanged: [Q and A/1 and A to Z/1]\n"), StringComparison.Ordinal);
+    }
 }

@@ -25,8 +25,6 @@ public class RunTests
 
     private static string Matings(params string[] runs) => Reading.Matings(Parts + string.Concat(runs.Select(r => $"  - {r}\n")));
 
-    private static string Problem(params string[] runs) => Reading.Problems(Parts + string.Concat(runs.Select(r => $"  - {r}\n")));
-
     [Fact]
     public void Consecutive_stops_are_mated_and_a_cord_is_entered_at_its_near_end() =>
         Assert.Equal(
@@ -202,12 +200,6 @@ public class RunTests
         Assert.Equal(["C", "C/1~A/1", "A", "B"], first.Parts.Select(p => p.Name));
         Assert.Equal(first.Parts.Select(p => p.Name), second.Parts.Select(p => p.Name));
     }
-
-    [Fact]
-    public void Both_lines_are_named_when_a_port_is_used_twice_in_two_ranges() =>
-        Assert.Equal(
-            "p:14:30: K1/2 is mated already, at line 13; expected a port that is free\n",
-            Problem("SW-1/1..2, A-to-B cord 2 m, K1/1..2", "SW-2/1, A-to-B cord 2 m, K1/2"));
 
     [Fact]
     public void A_mating_knows_the_stop_that_makes_it()

@@ -172,7 +172,7 @@ public class HostileDocumentTests
     public void Wide_parts_are_refused_where_the_positions_become_too_many()
     {
         // 4096 ports of 12 positions and 100 parts: 4,915,200 in a line, so that the fourth line is beyond 16 million.
-        string problems = Refused(Head + Repeat(9, n => $"  A{n}-[1..100]: {{ kind: parallel interface, ports: 4096 }}\n"), 32);
+        string problems = Refused(Head + Repeat(9, n => $"  A{n}-[1..100]: {{ kind: parallel interface, ports: 4096 }}\n"), 48);
 
         Assert.Equal("p:7:3: the plant grows beyond 1000000 parts or 16000000 positions here\n", problems);
     }
@@ -181,7 +181,7 @@ public class HostileDocumentTests
     public void Wide_panels_one_by_one_are_refused_where_their_ports_become_too_many()
     {
         // 4 ports of SW and 4096 in each line: 1,000,000 are passed at the 245th, on line 248.
-        string problems = Refused(Head + Repeat(5_000, n => $"  A{n}: {{ kind: array panel, ports: 4096 }}\n"), 350);
+        string problems = Refused(Head + Repeat(5_000, n => $"  A{n}: {{ kind: array panel, ports: 4096 }}\n"), 500);
 
         Assert.Equal("p:248:9: the parts described up to here have more than 1000000 ports; no more are read\n", problems);
     }
@@ -211,8 +211,111 @@ public class HostileDocumentTests
         Assert.Null(PlantDocument.Read("p", new MemorySource().Add("p", Head + Repeat(2_000, n => $"  A{n}: {{ kind: Type-B trunk, spare: 1..100000 }}\n")), problems));
         Assert.InRange((GC.GetAllocatedBytesForCurrentThread() - before) / Megabyte, 0, 500);
         Assert.Equal(41, problems.Count);
-        Assert.Equal("p:4:36: no cable has more than 1000 legs; expected leg numbers, such as 5..8", problems.Items[0].ToString());
+        Assert.Equal("p:4:36: spare has more than 2000 entries; expected leg numbers, such as 5..8", problems.Items[0].ToString());
         Assert.Equal("p:44:37: the ranges up to here stand for more than 4000000 names; no more are read", problems.Items[40].ToString());
+    }
+
+    [Theory]
+    [InlineData("99999999999999999999", "'99999999999999999999' is no wide position")]
+    [InlineData("2147483648:1", "'2147483648:1' is no wide position")]
+    [InlineData("1:2147483648", "'1:2147483648' is no wide position")]
+    [InlineData("-5", "'-5' is no wide position")]
+    [InlineData("1:2:3", "'1:2:3' is no wide position")]
+    [InlineData("1e3", "'1e3' is no wide position")]
+    public void A_number_in_a_conversion_is_refused_before_anything_is_made(string entry, string problem) =>
+        Assert.StartsWith(
+            $"p:4:75: {problem}; expected",
+            Refused(Head + $"  M: {{ kind: conversion module, conversion: 16 to 2x8, wiring: [[1, 2, 3, {entry}]] }}\n", 1),
+            StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("2147483647", "wide port 1 has no fibre at position 2147483647")]
+    [InlineData("2147483647:2147483647", "there is no wide port 2147483647: 16 to 2x8 has 1")]
+    public void A_large_number_in_a_conversion_is_no_position(string entry, string problem) =>
+        Assert.Contains(
+            problem,
+            Refused(Head + $"  M: {{ kind: conversion module, conversion: 16 to 2x8, wiring: [[1, 2, 3, 4, 5, 6, 7, {entry}], [9, 10, 11, 12, 13, 14, 15, 16]] }}\n", 1),
+            StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("conversion module, conversion: 16 to 2x8, wiring: [[{0}]]", "1", "wiring has more than 2000 entries")]
+    [InlineData("conversion module, conversion: 16 to 2x8, wiring: [{0}]", "[1]", "wiring has more than 2000 entries")]
+    [InlineData("trunk, wiring: [{0}]", "[1, 12]", "wiring has more than 2000 entries")]
+    [InlineData("cassette, wiring: [{0}]", "[1, 12]", "wiring has more than 2000 entries")]
+    [InlineData("splice, fibres: 1728, wiring: [{0}]", "[1, 1729]", "wiring has more than 2000 entries")]
+    [InlineData("parallel interface, lanes: [{0}]", "[1, 12]", "lanes has more than 2000 entries")]
+    [InlineData("U1 cassette, networks: [{0}]", "a", "networks has more than 2000 entries")]
+    public void Long_lists_are_refused_before_they_are_looked_at(string kind, string entry, string problem)
+    {
+        string list = string.Join(", ", Enumerable.Repeat(entry, 100_000));
+
+        Assert.Contains(problem, Refused(Head + "  X: { kind: " + kind.Replace("{0}", list, StringComparison.Ordinal) + " }\nnetworks: { a: ~ }\n", 260), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_thousand_wrong_entries_are_told_a_few_times_only() =>
+        Assert.StartsWith(
+            "p:4:44: position 1729 carries no fibre; a splice of 1728 fibres uses 1 to 1728\n",
+            Refused(Head + $"  X: {{ kind: splice, fibres: 1728, wiring: [{string.Join(", ", Enumerable.Repeat("[1729, 1729]", 2_000))}] }}\n", 16),
+            StringComparison.Ordinal);
+
+    [Fact]
+    public void Colours_without_end_are_refused_at_the_first_that_repeats() =>
+        Assert.Equal(
+            "p:4:28: 'red' is the same colour as number 1; each may stand once\n",
+            Refused(Head + "defaults: { colours: [red, " + string.Join(", ", Enumerable.Repeat("red", 100_000)) + "] }\n", 64));
+
+    [Fact]
+    public void Wide_cables_are_refused_where_the_positions_become_too_many() =>
+        Assert.Equal(
+            "p:8:3: the plant grows beyond 1000000 parts or 16000000 positions here\n",
+            Refused(Head + Repeat(9, n => $"  A{n}-[1..1000]: {{ kind: cable, fibres: 1728 }}\n"), 64));
+
+    [Fact]
+    public void A_hundred_thousand_includes_are_refused_unread()
+    {
+        MemorySource source = new MemorySource().Add("p", Head + "include: [" + string.Join(", ", Enumerable.Range(1, 100_000).Select(n => $"c{n}")) + "]\n").Add("c1", "catalogue: C\n");
+
+        Assert.EndsWith("a document includes at most 50 catalogue files\n", Reading.Read("p", source).Problems, StringComparison.Ordinal);
+        Assert.Equal(["p"], source.Asked);
+    }
+
+    /// <summary>Only a plant document includes, so there is no circle to be caught in.</summary>
+    [Fact]
+    public void Files_that_include_each_other_are_refused_at_the_first()
+    {
+        MemorySource source = new MemorySource().Add("p", Head + "include: a\n").Add("a", "catalogue: A\ninclude: b\n").Add("b", "catalogue: B\ninclude: a\n");
+
+        Assert.Equal("a:2:1: a catalogue file has no key 'include'; expected one of catalogue, types\n", Reading.Read("p", source).Problems);
+        Assert.Equal(["p", "a"], source.Asked);
+    }
+
+    [Fact]
+    public void An_included_file_cannot_hold_more_than_a_document_may()
+    {
+        MemorySource source = new MemorySource().Add("p", Head + "include: [bomb, deep, large, other]\n")
+            .Add("bomb", "catalogue: &a A\ntypes: *a\n")
+            .Add("deep", "catalogue: " + Repeat(100_000, _ => "["))
+            .Add("large", new byte[17 * Megabyte])
+            .Add("other", [0xFF, 0xFE, 0x41, 0x00]);
+        string problems = Reading.Read("p", source).Problems;
+
+        Assert.Contains("bomb:1:12: anchors such as '&a' are not read", problems, StringComparison.Ordinal);
+        Assert.Contains("nested more than 32 deep here", problems, StringComparison.Ordinal);
+        Assert.Contains("p:4:23: 'large' has 17825792 bytes, at most 16777216 are read", problems, StringComparison.Ordinal);
+        Assert.Contains("other:1:1: the file is UTF-16; save the file as UTF-8", problems, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_link_with_the_word_between_very_many_times_is_refused_soon() =>
+        Assert.StartsWith("p:5:5: there is no part 'a'", Refused(Head + "links:\n  - " + string.Join(" to ", Enumerable.Repeat("a", 10_000)) + "\n", 16), StringComparison.Ordinal);
+
+    [Fact]
+    public void Ranges_in_such_a_link_are_counted_whatever_becomes_of_it()
+    {
+        string link = "  - " + string.Join(" to ", Enumerable.Repeat("SW[1..100000]", 20)) + "\n";
+
+        Assert.Contains("stand for more than", Refused(Head + "links:\n" + Repeat(2_000, _ => link), 1_500), StringComparison.Ordinal);
     }
 
     private const string Wide = "plant: P\ntypes:\n  c: A-to-B cord\nparts:\n  A[1..100000]: duplex interface\n  B[1..100000]: duplex interface\nruns:\n";
@@ -250,7 +353,7 @@ public class HostileDocumentTests
     [Fact]
     public void Ports_of_wide_parts_are_found_without_trying_all_ports()
     {
-        string text = "plant: P\nparts:\n  Q[1..24]: { kind: parallel interface, ports: 4096 }\n  S[1..96]: { kind: duplex interface, ports: 4096 }\nlinks:\n"
+        string text = "plant: P\nparts:\n  Q[1..24]: { kind: parallel interface, ports: 4096, breakout: 4x }\n  S[1..96]: { kind: duplex interface, ports: 4096 }\nlinks:\n"
             + Repeat(24, n => $"  - Q{n}/1..4096:1 to S{n}/1..4096\n");
 
         Assert.Equal(24 * 4096, Reading.Plant(text).Links.Count);
@@ -296,6 +399,20 @@ public class HostileDocumentTests
             Head + $"  A: {{ kind: harness, length: {new string('1', 60_000)} }}\n",
             Head + $"  A: {{ kind: harness, network: {word} }}\n",
             Head + $"networks: {{ {word}: ~ }}\n",
+            Head + $"networks: {{ a: {{ plain-fits: {word} }} }}\n",
+            Head + $"networks: {{ a: {{ may-share: [{word}] }} }}\n",
+            Head + $"  A: {{ kind: harness, array-loss: 1{word} }}\n",
+            Head + $"  A: {{ kind: harness, attenuation: 1{word} }}\n",
+            Head + $"  A: {{ kind: harness, networks: [{word}] }}\n",
+            Head + $"  A: {{ kind: conversion module, conversion: 16 to 2x8, wiring: [[{word}]] }}\n",
+            Head + $"defaults: {{ {word}: x }}\n",
+            Head + $"defaults: {{ fibre: {word} }}\n",
+            Head + $"defaults: {{ colours: {word} }}\n",
+            Head + $"defaults: {{ colours: [{word}] }}\n",
+            Head + $"defaults: {{ margin: 1{word} }}\n",
+            Head + $"defaults: {{ group-index: {word} }}\n",
+            Head + $"include: {word}\n",
+            Head + $"include: ../{word}\n",
             Head + $"networks: {{ a: {{ {word}: ~ }} }}\n",
             Head + $"date: {word}\n",
             Head + $"design: ../{word}\n",
@@ -330,6 +447,12 @@ public class HostileDocumentTests
             Head + $"  A: {{ kind: harness, length: \"1 m\\nb\" }}\n",
             Head + $"  A: {{ kind: harness, network: {Word} }}\n",
             Head + $"networks: {{ {Word}: ~ }}\n",
+            Head + $"networks: {{ a: {{ may-share: [{Word}] }} }}\n",
+            Head + $"  A: {{ kind: harness, array-loss: \"1 dB\\nb\" }}\n",
+            Head + $"  A: {{ kind: conversion module, conversion: 16 to 2x8, wiring: [[{Word}]] }}\n",
+            Head + $"defaults: {{ colours: [{Word}] }}\n",
+            Head + $"defaults: {{ group-index: {Word} }}\n",
+            Head + $"include: {Word}\n",
             Head + $"date: {Word}\n",
             Head + $"runs:\n  - {Word}\n",
             Head + $"runs:\n  - [SW/1, {Word}]\n",

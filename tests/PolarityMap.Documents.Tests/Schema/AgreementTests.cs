@@ -16,7 +16,8 @@ public class AgreementTests
 
     private static (bool Reader, bool Schema) Verdicts(string document)
     {
-        MemorySource source = new MemorySource().Add("p", document).Add("plan.yaml", Design).Add("a/plan.yaml", Design).Add("..plan.yaml", Design);
+        MemorySource source = new MemorySource().Add("p", document).Add("plan.yaml", Design).Add("a/plan.yaml", Design).Add("..plan.yaml", Design)
+            .Add("cat.yaml", "catalogue: C\ntypes: { t1: U1 cassette }\n").Add("a/cat.yaml", "catalogue: C\ntypes: { t2: U1 cassette }\n");
         (Plant? plant, _) = Reading.Read("p", source);
         return (plant is not null, YamlAsJson.Convert(document) is { } json && Schema.Evaluate(json).IsValid);
     }
@@ -91,6 +92,59 @@ public class AgreementTests
     [InlineData("{ kind: outlet, rear: duplex, ports: 2 }", true)]
     [InlineData("{ kind: outlet, rear: none }", false)]
     [InlineData("{ kind: simplex cord, type: A-to-B }", false)]
+    [InlineData("{ kind: U1 cassette, array-loss: 0.35 dB }", true)]
+    [InlineData("{ kind: U1 cassette, array-loss: .35dB }", true)]
+    [InlineData("{ kind: U1 cassette, array-loss: 0.35 }", false)]
+    [InlineData("{ kind: U1 cassette, array-loss: -0.35 dB }", false)]
+    [InlineData("{ kind: U1 cassette, array-loss: 0.35 db }", false)]
+    [InlineData("{ kind: U1 cassette, array-loss: 0.35 dB/km }", false)]
+    [InlineData("{ kind: U1 cassette, array-loss: [0.35 dB] }", false)]
+    [InlineData("{ kind: Type-B trunk, attenuation: 3.0 dB/km }", true)]
+    [InlineData("{ kind: Type-B trunk, attenuation: 3.0 dB }", false)]
+    [InlineData("{ kind: Type-B trunk, attenuation: 3.0 }", false)]
+    [InlineData("{ kind: Type-B trunk, fibre: OM4, jacket: 5, pins: both, polish: angled }", true)]
+    [InlineData("{ kind: Type-B trunk, fibre: om4 }", false)]
+    [InlineData("{ kind: Type-B trunk, pins: pinned }", false)]
+    [InlineData("{ kind: U1 cassette, networks: light }", false)]
+    [InlineData("{ kind: U1 cassette, networks: [] }", false)]
+    [InlineData("{ kind: U1 cassette, networks: [[light]] }", false)]
+    [InlineData("{ kind: trunk, wiring: [[1, 12], [2, 11]] }", true)]
+    [InlineData("{ kind: trunk, wiring: [[1, 12, 3]] }", false)]
+    [InlineData("{ kind: trunk, wiring: [[0, 12]] }", false)]
+    [InlineData("{ kind: trunk, wiring: [] }", false)]
+    [InlineData("{ kind: trunk, wiring: straight }", false)]
+    [InlineData("{ kind: trunk, type: Type-B, wiring: [[1, 12]] }", false)]
+    [InlineData("{ kind: Type-B trunk, wiring: [[1, 12]] }", true)]
+    [InlineData("{ kind: trunk, type: rows-exchanged, base: 24 }", true)]
+    [InlineData("{ kind: Type-B cord, base: 20 }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8 }", true)]
+    [InlineData("{ kind: conversion module, conversion: \"24 to 3x8, full\", type: reversed }", true)]
+    [InlineData("{ kind: conversion module, conversion: 24 to 3x8, full }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 8x2 }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[1, 1:2, none, '-', 5, 6, 7, 8], [none, none, none, none, none, none, none, none]] }", true)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[1, 2], 3] }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[]] }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[0:1]] }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[-1]] }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[1.5]] }", false)]
+    [InlineData("{ kind: conversion module, conversion: 16 to 2x8, wiring: [[~]] }", false)]
+    [InlineData("{ kind: conversion harness, conversion: 2x12 to 3x8, spare: 3 }", true)]
+    [InlineData("{ kind: duplex interface, application: 10GBASE-SR }", true)]
+    [InlineData("{ kind: duplex interface, application: 40GBASE-SR4 }", false)]
+    [InlineData("{ kind: single-fibre interface, application: 1000BASE-BX10-U, ports: 8 }", true)]
+    [InlineData("{ kind: parallel interface, application: 400GBASE-DR4, breakout: 4x }", true)]
+    [InlineData("{ kind: parallel interface, breakout: 4 }", false)]
+    [InlineData("{ kind: parallel interface, lanes: [[1, 12], [2, 11]] }", true)]
+    [InlineData("{ kind: parallel interface, lanes: [1, 12] }", false)]
+    [InlineData("{ kind: A-to-B cord, reversible: yes, reversed: far }", true)]
+    [InlineData("{ kind: A-to-B cord, reversible: maybe }", false)]
+    [InlineData("{ kind: cable, fibres: 24, fibre: OS2 }", true)]
+    [InlineData("{ kind: cable, fibres: 1729 }", false)]
+    [InlineData("{ kind: cable, fibres: 0 }", false)]
+    [InlineData("{ kind: splice, fibres: 2, wiring: [[1, 2]], splice-loss: 0.1 dB }", true)]
+    [InlineData("{ kind: field termination, fibres: 4, wiring: reverse-pair, method: pigtail }", true)]
+    [InlineData("{ kind: field termination, fibres: 4, wiring: [[1, 2], [4, 3]] }", true)]
+    [InlineData("{ kind: field termination, fibres: 4, wiring: U1 }", false)]
     public void Descriptions(string description, bool valid) => Both(Head + $"  X: {description}\n", valid);
 
     [Theory]
@@ -104,6 +158,10 @@ public class AgreementTests
     [InlineData("Type-B trunk", "{ kind: long, legs: 25 }", false)]
     [InlineData("{ kind: trunk, legs: 3 }", "{ kind: long, type: Type-C }", true)]
     [InlineData("{ kind: trunk, leg: 3 }", "{ kind: long, type: Type-C }", false)]
+    [InlineData("Type-B trunk", "{ kind: long, attenuation: 3 }", false)]
+    [InlineData("{ kind: cable, fibres: 4 }", "{ kind: long, fibre: OS2 }", true)]
+    [InlineData("{ kind: field termination, fibres: 4 }", "{ kind: long, wiring: reverse-pair }", true)]
+    [InlineData("{ kind: conversion module, conversion: 24 to 2x12 }", "{ kind: long, front-keys: aligned }", true)]
     [InlineData("[]", "U1 cassette", false)]
     public void Own_types(string type, string part, bool valid) => Both($"plant: P\ntypes:\n  long: {type}\nparts:\n  X: {part}\n", valid);
 
@@ -135,7 +193,53 @@ public class AgreementTests
     [InlineData("networks: { a: { colour: [red] } }", false)]
     [InlineData("networks: { a: { colour: } }", false)]
     [InlineData("networks: { a: red }", false)]
+    [InlineData("networks: { a: { key: 5, plain-fits: yes, may-share: [panel, sheath] } }", true)]
+    [InlineData("networks: { a: { may-share: none, plain-fits: no } }", true)]
+    [InlineData("networks: { a: { may-share: [] } }", true)]
+    [InlineData("networks: { a: { key: } }", false)]
+    [InlineData("networks: { a: { plain-fits: true } }", false)]
+    [InlineData("networks: { a: { may-share: panel } }", false)]
+    [InlineData("networks: { a: { may-share: [none] } }", false)]
+    [InlineData("networks: { a: { may-share: [room] } }", false)]
+    [InlineData("networks: { a: { may-share: } }", false)]
     [InlineData("networks: [a]", false)]
+    [InlineData("defaults: {}", true)]
+    [InlineData("defaults:", false)]
+    [InlineData("defaults: []", false)]
+    [InlineData("defaults: { fibre: OM4, pins: trunks, limits: ISO/IEC 11801, colours: TIA-598, margin: 0.3 dB, group-index: 1.48 }", true)]
+    [InlineData("defaults: { colours: [blue, Orange, grey] }", true)]
+    [InlineData("defaults: { colours: 'TIA-598, 13-16 lime first' }", true)]
+    [InlineData("defaults: { colours: TIA598 }", false)]
+    [InlineData("defaults: { colours: [] }", false)]
+    [InlineData("defaults: { colours: [[blue]] }", false)]
+    [InlineData("defaults: { fibre: OM9 }", false)]
+    [InlineData("defaults: { fibre: [OM4] }", false)]
+    [InlineData("defaults: { fibres: OM4 }", false)]
+    [InlineData("defaults: { pins: both }", false)]
+    [InlineData("defaults: { limits: TIA }", false)]
+    [InlineData("defaults: { margin: 0.3 }", false)]
+    [InlineData("defaults: { margin: -0.3 dB }", false)]
+    [InlineData("defaults: { group-index: 1.3 }", true)]
+    [InlineData("defaults: { group-index: '1.7' }", true)]
+    [InlineData("defaults: { group-index: '1.70' }", true)]
+    [InlineData("defaults: { group-index: 1.29 }", false)]
+    [InlineData("defaults: { group-index: 1.71 }", false)]
+    [InlineData("defaults: { group-index: '1.8' }", false)]
+    [InlineData("defaults: { group-index: about 1.5 }", false)]
+    [InlineData("include: []", true)]
+    [InlineData("include: cat.yaml", true)]
+    [InlineData("include: [cat.yaml, a/cat.yaml]", true)]
+    [InlineData("include:", false)]
+    [InlineData("include: ''", false)]
+    [InlineData("include: [[cat.yaml]]", false)]
+    [InlineData("include: { a: cat.yaml }", false)]
+    [InlineData("include: ../cat.yaml", false)]
+    [InlineData("include: [a/../cat.yaml]", false)]
+    [InlineData("include: /cat.yaml", false)]
+    [InlineData("include: C:/cat.yaml", false)]
+    [InlineData("include: a\\cat.yaml", false)]
+    [InlineData("include: \"a\\tb.yaml\"", false)]
+    [InlineData("catalogue: C", false)]
     [InlineData("networks:", false)]
     [InlineData("types: {}", true)]
     [InlineData("types: []", false)]
@@ -196,6 +300,10 @@ public class AgreementTests
     [InlineData("design: plan.yaml\nas-built: {}\nplant: P\nparts: {}\n", false)]
     [InlineData("design: plan.yaml\nas-built: {}\nruns: []\n", false)]
     [InlineData("design: plan.yaml\nas-built: {}\nnetworks: {}\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\ndefaults: {}\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\ninclude: []\n", false)]
+    [InlineData("design: plan.yaml\nas-built: {}\ncatalogue: C\n", false)]
+    [InlineData("types: {}\n", false)]
     [InlineData("design:\nas-built: {}\n", false)]
     [InlineData("design: [plan.yaml]\nas-built: {}\n", false)]
     [InlineData("design: ../plan.yaml\nas-built: {}\n", false)]
@@ -204,6 +312,40 @@ public class AgreementTests
     [InlineData("design: C:/plan.yaml\nas-built: {}\n", false)]
     [InlineData("design: a\\plan.yaml\nas-built: {}\n", false)]
     public void Documents(string document, bool valid) => Both(document, valid);
+
+    /// <summary>The reader judges a catalogue file where a plant includes it.</summary>
+    [Theory]
+    [InlineData("catalogue: Cords\n", true)]
+    [InlineData("catalogue: 5\ntypes: {}\n", true)]
+    [InlineData("catalogue: Cords\ntypes:\n  red: { kind: A-to-B cord, length: 2 m, duplex-loss: 0.2 dB }\n", true)]
+    [InlineData("catalogue: Cords\ntypes:\n  red: { kind: A-to-B cord, length: 2 }\n", false)]
+    [InlineData("catalogue: Cords\ntypes: []\n", false)]
+    [InlineData("catalogue:\ntypes: {}\n", false)]
+    [InlineData("catalogue: [Cords]\n", false)]
+    [InlineData("types: {}\n", false)]
+    [InlineData("catalogue: Cords\nparts: {}\n", false)]
+    [InlineData("catalogue: Cords\nnetworks: {}\n", false)]
+    [InlineData("catalogue: Cords\ninclude: []\n", false)]
+    [InlineData("catalogue: Cords\ndefaults: {}\n", false)]
+    [InlineData("catalogue: Cords\nsite: A\n", false)]
+    [InlineData("catalogue: Cords\nplant: P\nparts: {}\n", false)]
+    [InlineData("catalogue: Cords\ntitle: A\n", false)]
+    public void Catalogue_files(string document, bool valid)
+    {
+        MemorySource source = new MemorySource().Add("p", "plant: P\ninclude: c\nparts: {}\n").Add("c", document);
+
+        Assert.Equal((valid, valid), (Reading.Read("p", source).Plant is not null, YamlAsJson.Convert(document) is { } json && Schema.Evaluate(json).IsValid));
+    }
+
+    [Fact]
+    public void At_most_fifty_catalogue_files()
+    {
+        static string Include(int count) => Head + "include: [" + string.Join(", ", Enumerable.Range(1, count).Select(n => $"c{n}")) + "]\n";
+        static bool Accepted(string document) => Schema.Evaluate(YamlAsJson.Convert(document)!.Value).IsValid;
+
+        Assert.True(Accepted(Include(50)));
+        Both(Include(51), valid: false);
+    }
 
     [Fact]
     public void At_most_a_hundred_networks()
@@ -220,6 +362,12 @@ public class AgreementTests
     [InlineData("  X: { kind: no such kind }\n")]
     [InlineData("  X: trunk\n")]
     [InlineData("  X: { kind: cassette, wiring: [[1, 1]] }\n")]
+    [InlineData("  X: { kind: U1 cassette, networks: [none] }\n")]
+    [InlineData("  X: { kind: U1 cassette, array-loss: 101 dB }\n")]
+    [InlineData("  X: { kind: conversion module, conversion: 16 to 2x8, wiring: [[1]] }\n")]
+    [InlineData("  X: { kind: Type-B trunk, base: 24 }\n")]
+    [InlineData("defaults: { colours: [purple] }\n")]
+    [InlineData("include: nowhere.yaml\n")]
     [InlineData("runs:\n  - Y/1, A-to-B cord, SW/1\n")]
     [InlineData("links:\n  - SW/1 to SW/1\n")]
     [InlineData("date: 2026-02-30\n")]

@@ -33,8 +33,8 @@ public class SchemaTests
     {
         string[] references = [.. References(Text).Distinct().Order(StringComparer.Ordinal)];
 
-        Assert.Equal(["#/$defs/attributes", "#/$defs/description", "#/$defs/wiring"], references);
-        Assert.Equal(["attributes", "description", "wiring"], Text.GetProperty("$defs").EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(["#/$defs/attributes", "#/$defs/description", "#/$defs/pairs"], references);
+        Assert.Equal(["attributes", "description", "pairs"], Text.GetProperty("$defs").EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal));
     }
 
     private static IEnumerable<string> References(JsonElement element) => element.ValueKind switch

@@ -45,8 +45,9 @@ public sealed class ArraySizeOrKey : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating)
+    private protected override StopFault? Judge(CheckContext context, Mating mating)
     {
+        Plant plant = context.Plant;
         if (mating.Through is { } adapter && (IntoAdapter(plant, mating.A, adapter) ?? IntoAdapter(plant, mating.B, adapter)) is { } fault)
             return fault;
         Face a = plant.Port(mating.A).Face;
@@ -63,7 +64,7 @@ public sealed class ArraySizeOrKey : MatingRule
             $"{a} on {b}");
     }
 
-    private protected override StopFault? Judge(Plant plant, OpenPlug plug) => IntoAdapter(plant, plug.Plug, plug.Adapter);
+    private protected override StopFault? Judge(CheckContext context, OpenPlug plug) => IntoAdapter(context.Plant, plug.Plug, plug.Adapter);
 
     private static StopFault? IntoAdapter(Plant plant, PortRef plug, PortRef adapter)
     {

@@ -55,8 +55,9 @@ public sealed class ConnectorFamilies : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating)
+    private protected override StopFault? Judge(CheckContext context, Mating mating)
     {
+        Plant plant = context.Plant;
         if (mating.Through is { } adapter && (IntoAdapter(plant, mating.A, adapter) ?? IntoAdapter(plant, mating.B, adapter)) is { } fault)
             return fault;
         PortShape a = plant.Port(mating.A);
@@ -67,13 +68,13 @@ public sealed class ConnectorFamilies : MatingRule
         {
             // Faces of one family that differ are M04, but for bare fibres, which have no connector at all.
             if (MatingText.SameConnector(a, b))
-                return a.Face.Family == ConnectorFamily.Bare && a.Face != b.Face ? Different($"{a.Face}", $"{b.Face}") : null;
+                return a.Face.Family == ConnectorFamily.Bare && a.Face != b.Face ? Different(FaceWord(a.Face), FaceWord(b.Face)) : null;
             return Different(a.Connector, b.Connector);
         }
 
         (PortRef Port, PortRef Plug)? half = IsHalf(plant, mating.A, mating.B) ? (mating.A, mating.B) : IsHalf(plant, mating.B, mating.A) ? (mating.B, mating.A) : null;
         if (half is not { } at)
-            return Different($"{a.Face}", $"{b.Face}");
+            return Different(FaceWord(a.Face), FaceWord(b.Face));
         string port = plant.Address(at.Port);
         return new StopFault(
             "half",
@@ -88,7 +89,7 @@ public sealed class ConnectorFamilies : MatingRule
             $"{wordA} on {wordB}");
     }
 
-    private protected override StopFault? Judge(Plant plant, OpenPlug plug) => IntoAdapter(plant, plug.Plug, plug.Adapter);
+    private protected override StopFault? Judge(CheckContext context, OpenPlug plug) => IntoAdapter(context.Plant, plug.Plug, plug.Adapter);
 
     private static StopFault? IntoAdapter(Plant plant, PortRef plug, PortRef adapter)
     {
@@ -108,6 +109,8 @@ public sealed class ConnectorFamilies : MatingRule
     private static bool IsHalf(Plant plant, PortRef port, PortRef plug) =>
         plant.Port(port).Face.Family == ConnectorFamily.Duplex && !plant.Parts[port.Part].Shape.IsCable
         && plant.Port(plug).Face.Family == ConnectorFamily.Simplex && plant.Parts[plug.Part].Shape.IsCable;
+
+    private static string FaceWord(Face face) => face.Family == ConnectorFamily.Array ? $"a {face}" : $"{face}";
 
     private static string FamilyWord(Face face) => face.Family == ConnectorFamily.Array ? "array" : $"{face}";
 }

@@ -32,7 +32,7 @@ internal static class CoreSteps
 
             (string expected, string actual) = say(first, second);
             string[] between = [.. step.Between.Select(p => plant.Parts[p].Name).Distinct()];
-            string by = between.Length == 0 ? "" : $" by way of {string.Join(", ", between)}, whose fibre is not stated";
+            string by = between.Length == 0 ? "" : $" by way of {string.Join(", ", between)}, which {(between.Length == 1 ? "states" : "state")} no fibre";
             var fault = new StopFault(
                 Alike(first, second),
                 $"{first.Name} of {first.Fibre} meets {second.Name} of {second.Fibre}{by}",

@@ -53,8 +53,9 @@ public sealed class FlatMeetsAngled : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating)
+    private protected override StopFault? Judge(CheckContext context, Mating mating)
     {
+        Plant plant = context.Plant;
         if (plant.Port(mating.A).Polish is not { } a || plant.Port(mating.B).Polish is not { } b || (a == Polish.Flat) == (b == Polish.Flat)
             || !MatingText.Seats(plant, mating) || IsFaultOfFibre(plant, mating.A, mating.B) || IsFaultOfFibre(plant, mating.B, mating.A))
             return null;

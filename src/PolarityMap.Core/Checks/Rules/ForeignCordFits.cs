@@ -75,16 +75,17 @@ public sealed class ForeignCordFits : Rule
             if (table.Kind != "outlet" || !table.LetsForeignCordsIn)
                 continue;
             string outlet = context.Plant.Parts[table.Parts[0]].Name;
-            string alike = table.Parts.Count == 1 ? "" : $"; so at {table.Parts.Count - 1} more outlets alike";
-            FitPort first = table.Ports.First(p => p.Network >= 0 && p.Cords.Contains(CordFit.Fits));
+            string alike = table.Parts.Count == 1 ? "" : $"; so at {table.Parts.Count - 1} more {(table.Parts.Count == 2 ? "outlet" : "outlets")} alike";
+            FitPort first = table.Ports.First(p => p.LetsForeignCordsIn);
             string network = context.Plant.Networks[first.Network].Name;
             string foreign = context.Plant.Networks[table.Networks[IndexOfFit(first)]].Name;
+            string[] takes = [.. table.Ports.Where(p => p.LetsForeignCordsIn).Select(p => Takes(context.Plant, table, p))];
             findings.Add(new Finding(
                 this,
                 table.Source,
                 $"a cord of {foreign} goes into {outlet}/{first.Name}, a port of {network}{alike}",
                 "ports that only the cords of their own network go into",
-                PartWords.List([.. table.Ports.Where(p => p.Network >= 0 && p.Cords.Contains(CordFit.Fits)).Select(p => Takes(context.Plant, table, p))], MostListed)));
+                string.Join("; ", takes.Take(MostListed)) + (takes.Length > MostListed ? $"; and {takes.Length - MostListed} more" : "")));
         }
     }
 

@@ -66,27 +66,31 @@ public sealed class KeyCode : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating)
+    private protected override StopFault? Judge(CheckContext context, Mating mating)
     {
+        Plant plant = context.Plant;
         if (!MatingText.Seats(plant, mating))
             return null;
-        StopFault? atAdapter = mating.Through is { } adapter ? Judge(plant, mating.A, adapter) ?? Judge(plant, mating.B, adapter) : null;
-        return atAdapter ?? Judge(plant, mating.A, mating.B);
+        StopFault? atAdapter = mating.Through is { } adapter ? Judge(context, mating.A, adapter) ?? Judge(context, mating.B, adapter) : null;
+        return atAdapter ?? Judge(context, mating.A, mating.B);
     }
 
-    private protected override StopFault? Judge(Plant plant, OpenPlug plug) =>
-        plant.Fits(plug) && MatingText.SameConnector(plant.Port(plug.Plug), plant.Port(plug.Adapter)) ? Judge(plant, plug.Plug, plug.Adapter) : null;
+    private protected override StopFault? Judge(CheckContext context, OpenPlug plug) =>
+        context.Plant.Fits(plug) && MatingText.SameConnector(context.Plant.Port(plug.Plug), context.Plant.Port(plug.Adapter))
+            ? Judge(context, plug.Plug, plug.Adapter)
+            : null;
 
-    private static StopFault? Judge(Plant plant, PortRef a, PortRef b)
+    private static StopFault? Judge(CheckContext context, PortRef a, PortRef b)
     {
+        Plant plant = context.Plant;
         string? keyA = plant.KeyOf(a);
         string? keyB = plant.KeyOf(b);
         if (keyA == keyB || (keyB is null && PlainFits(plant, a)) || (keyA is null && PlainFits(plant, b)))
             return null;
         if (keyA is not null && plant.Parts[b.Part].Shape.IsInterface)
-            return AtInterface(plant, a, keyA, b);
+            return AtInterface(context, a, keyA, b);
         if (keyB is not null && plant.Parts[a.Part].Shape.IsInterface)
-            return AtInterface(plant, b, keyB, a);
+            return AtInterface(context, b, keyB, a);
         return new StopFault(
             $"{keyA ?? ""}\n{keyB ?? ""}",
             $"{plant.Address(a)} {Has(keyA)} and {plant.Address(b)} {Has(keyB)}",
@@ -94,10 +98,11 @@ public sealed class KeyCode : MatingRule
             $"{Words(keyA)} on {Words(keyB)}");
     }
 
-    private static StopFault AtInterface(Plant plant, PortRef plug, string key, PortRef port)
+    private static StopFault AtInterface(CheckContext context, PortRef plug, string key, PortRef port)
     {
+        Plant plant = context.Plant;
         Part cord = plant.Parts[plug.Part];
-        string plain = Plain(plant, plug);
+        string plain = Plain(context, plug);
         return new StopFault(
             $"{key} {plain}",
             $"the plug {plant.Address(plug)} has key code {key} and does not go into {plant.Address(port)}, which is plain like every interface",
@@ -106,19 +111,17 @@ public sealed class KeyCode : MatingRule
     }
 
     /// <summary>What to write on the cable so that its end at an interface is plain.</summary>
-    private static string Plain(Plant plant, PortRef plug)
+    private static string Plain(CheckContext context, PortRef plug)
     {
+        Plant plant = context.Plant;
         Part cable = plant.Parts[plug.Part];
         if (!cable.Shape.IsCable || cable.Shape.Ports.Count != 2)
             return "keyed: no";
-        PortRef other = new(plug.Part, 1 - plug.Port);
-        foreach (Mating mating in plant.Matings)
-        {
-            PortRef? met = mating.A == other ? mating.B : mating.B == other ? mating.A : null;
-            if (met is { } at && plant.Parts[at.Part].Shape.IsInterface)
-                return "keyed: none";
-        }
-
+        var other = new PortRef(plug.Part, 1 - plug.Port);
+        Mating? mating = context.Traced.MatingAt(context.Traced.Graph.PositionOf(other, 1));
+        PortRef? met = mating is null ? null : mating.A == other ? mating.B : mating.A;
+        if (met is { } at && plant.Parts[at.Part].Shape.IsInterface)
+            return "keyed: none";
         return plant.Port(plug).Side == Side.Near ? "keyed: far" : "keyed: near";
     }
 

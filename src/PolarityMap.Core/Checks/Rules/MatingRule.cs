@@ -5,9 +5,9 @@ namespace PolarityMap.Core.Checks.Rules;
 /// <summary>A rule that judges one mating at a time, and where it can a plug that waits alone in an adapter.</summary>
 public abstract class MatingRule : Rule
 {
-    private protected abstract StopFault? Judge(Plant plant, Mating mating);
+    private protected abstract StopFault? Judge(CheckContext context, Mating mating);
 
-    private protected virtual StopFault? Judge(Plant plant, OpenPlug plug) => null;
+    private protected virtual StopFault? Judge(CheckContext context, OpenPlug plug) => null;
 
     public sealed override void Check(CheckContext context, List<Finding> findings)
     {
@@ -15,7 +15,7 @@ public abstract class MatingRule : Rule
         var stops = new StopFindings(this, context);
         foreach (Mating mating in plant.Matings)
         {
-            if (Judge(plant, mating) is { } fault)
+            if (Judge(context, mating) is { } fault)
             {
                 stops.Add(
                     mating.Place,
@@ -28,7 +28,7 @@ public abstract class MatingRule : Rule
 
         foreach (OpenPlug plug in plant.OpenPlugs)
         {
-            if (Judge(plant, plug) is { } fault)
+            if (Judge(context, plug) is { } fault)
                 stops.Add(plug.Place, fault, context.StrandsAt(plug.Plug), Places(plant, [plug.Plug, plug.Adapter]), breaks: !plant.Fits(plug));
         }
 

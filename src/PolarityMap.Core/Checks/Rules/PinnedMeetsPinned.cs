@@ -43,11 +43,11 @@ public sealed class PinnedMeetsPinned : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating) =>
-        MatingText.IsArray(plant, mating) && plant.Port(mating.A).Pinned == true && plant.Port(mating.B).Pinned == true
+    private protected override StopFault? Judge(CheckContext context, Mating mating) =>
+        MatingText.IsArray(context.Plant, mating) && context.Plant.Port(mating.A).Pinned == true && context.Plant.Port(mating.B).Pinned == true
             ? new StopFault(
                 "",
-                $"{MatingText.Both(plant, mating)} both have guide pins and cannot seat",
+                $"{MatingText.Both(context.Plant, mating)} both have guide pins and cannot seat",
                 "pins on one side and holes on the other",
                 "pins on both sides, which damage each other")
             : null;

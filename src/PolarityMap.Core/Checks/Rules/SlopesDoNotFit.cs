@@ -54,8 +54,9 @@ public sealed class SlopesDoNotFit : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating)
+    private protected override StopFault? Judge(CheckContext context, Mating mating)
     {
+        Plant plant = context.Plant;
         PortShape a = plant.Port(mating.A);
         PortShape b = plant.Port(mating.B);
 

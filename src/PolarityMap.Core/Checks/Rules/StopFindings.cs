@@ -69,6 +69,7 @@ internal sealed class StopFindings(Rule rule, CheckContext context)
     {
         foreach (((SourcePlace place, _), Stop stop) in _stops)
         {
+            stop.Strands.Sort((a, b) => context.Traced.NumberOf(a).CompareTo(context.Traced.NumberOf(b)));
             string more = stop.Count == 1 ? "" : $", and {stop.Count - 1} more at the same stop";
             findings.Add(new Finding(rule, place, stop.First.Message + more, stop.First.Expected, stop.First.Actual)
             {

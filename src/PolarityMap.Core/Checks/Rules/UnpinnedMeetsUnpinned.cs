@@ -48,11 +48,11 @@ public sealed class UnpinnedMeetsUnpinned : MatingRule
 
         """;
 
-    private protected override StopFault? Judge(Plant plant, Mating mating) =>
-        MatingText.IsArray(plant, mating) && plant.Port(mating.A).Pinned == false && plant.Port(mating.B).Pinned == false
+    private protected override StopFault? Judge(CheckContext context, Mating mating) =>
+        MatingText.IsArray(context.Plant, mating) && context.Plant.Port(mating.A).Pinned == false && context.Plant.Port(mating.B).Pinned == false
             ? new StopFault(
                 "",
-                $"{MatingText.Both(plant, mating)} both lack guide pins, so nothing aligns their fibres",
+                $"{MatingText.Both(context.Plant, mating)} both lack guide pins, so nothing aligns their fibres",
                 "pins on one side and holes on the other",
                 "pins on neither side: it seats, with high and unstable loss")
             : null;

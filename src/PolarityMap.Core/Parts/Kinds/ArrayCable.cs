@@ -9,7 +9,7 @@ internal static class ArrayCable
         ArrayMap.Names);
 
     public static AttributeSpec Wiring { get; } =
-        new("wiring", AttributeSort.Pairs, "The near and far positions joined, instead of a type, such as [[1, 12], [2, 11]].");
+        new("wiring", AttributeSort.Pairs, "The near and far positions joined, instead of a type, such as [[1, 12], [2, 11]].") { InsteadOf = "type" };
 
     public static AttributeSpec Base { get; } =
         AttributeSpec.OneOf("base", "Fibres in the connector; 8 fibres use positions 1-4 and 9-12 of 12.", ArrayBase.Sizes, 12);
@@ -70,10 +70,14 @@ internal static class ArrayCable
 
         return faults.Count == before;
 
+        // A splice of very many fibres has a short message all the same.
+        static string Words(IReadOnlyList<int> used) =>
+            used[^1] - used[0] == used.Count - 1 ? $"{used[0]} to {used[^1]}" : string.Join(", ", used);
+
         void Check(int position, IReadOnlyList<int> allowed, HashSet<int> seen)
         {
             if (!allowed.Contains(position))
-                faults.Add(new AttributeFault("wiring", $"position {position} carries no fibre; {what} uses {string.Join(", ", allowed)}"));
+                faults.Add(new AttributeFault("wiring", $"position {position} carries no fibre; {what} uses {Words(allowed)}"));
             else if (!seen.Add(position))
                 faults.Add(new AttributeFault("wiring", $"position {position} is used twice"));
         }
