@@ -60,7 +60,7 @@ public sealed class ConversionTests
                from end in new[] { (Position: lane, Wide: q), (Position: 13 - lane, Wide: 33 - q) }
                select new ConversionRow(port, end.Position, 1, end.Wide),
         ];
-        foreach ((string name, ConversionRow[] rows) in new[] { ("32 to 4x8, in-row", inRow), ("32 to 4x8, full", full) })
+        foreach ((string name, ConversionRow[] rows) in new[] { ("32 to 4x8 in-row", inRow), ("32 to 4x8 full", full) })
         {
             Assert.Equal(32, rows.Select(r => r.TrunkPosition).Distinct().Count());
             Shape module = Bench.ShapeOf("conversion module", v => v.Set("conversion", name));
