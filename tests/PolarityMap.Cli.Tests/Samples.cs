@@ -57,6 +57,44 @@ internal static class Samples
         """;
 
     /// <summary>
+    /// Links over two trunks: the first fits by what its parts state, the second has a cord without length and loss and is over
+    /// its limit, then one both ways on a fibre, one that is not lit; two ports that say nothing of their purpose have no link.
+    /// </summary>
+    public const string Losses = """
+        plant: Eight matings in one link
+        defaults: { fibre: OM4, margin: 0.6 dB }
+        types:
+          good cord: { kind: A-to-B cord, duplex-loss: 0.15 dB }
+          good cassette: { kind: U1 cassette, array-loss: 0.35 dB, duplex-loss: 0.15 dB }
+          good trunk: { kind: Type-B trunk, array-loss: 0.35 dB }
+        parts:
+          SW-L: { kind: duplex interface, ports: 2, application: 10GBASE-SR }
+          SW-R: { kind: duplex interface, ports: 2, application: 10GBASE-SR }
+          BX-U: { kind: single-fibre interface, application: 1000BASE-BX10-U }
+          BX-D: { kind: single-fibre interface, application: 1000BASE-BX10-D }
+          PLAIN-[1..4]: duplex interface
+          LINE: { kind: simplex cord, fibre: OS2, length: 500 m }
+          K-[1..4]: good cassette
+          T-1: { kind: good trunk, length: 40 m }
+          T-2: { kind: good trunk, length: 44 m }
+        runs:
+          - SW-L/1..2, good cord 2 m, K-1/1..2
+          - K-1/rear, T-1, K-2/rear
+          - K-2/1..2, good cord 5 m, K-3/1..2
+          - K-3/rear, T-2, K-4/rear
+          - K-4/1, good cord 2 m, SW-R/1
+          - K-4/2, A-to-B cord, SW-R/2
+          - BX-U/1, LINE, BX-D/1
+          - PLAIN-1/1, A-to-B cord 500 m, PLAIN-2/1
+          - PLAIN-3/1, A-to-A cord 2 m, PLAIN-4/1
+        links:
+          - SW-L/1..2 to SW-R/1..2
+          - BX-U/1 to BX-D/1
+          - PLAIN-3/1 to PLAIN-4/1
+
+        """;
+
+    /// <summary>
     /// Three desks on a cable each that lighting and sound share, which lighting may do in a sheath only. Ports and cords are
     /// keyed, but those of office are not.
     /// </summary>

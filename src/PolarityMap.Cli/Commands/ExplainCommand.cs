@@ -17,7 +17,7 @@ internal sealed class ExplainCommand : ICommandFile
         Option<string> format = CommonOptions.Format("markdown");
         var command = new Command("explain",
             """
-            Print what a rule means and what clears it, or what an application, a fibre or the loss formula allows.
+            Tell what a rule means, what an application or fibre allows, how losses are reckoned.
 
             Examples:
               polaritymap explain

@@ -40,7 +40,7 @@ internal static class FibreText
             string distance = limit.Distance is { } d ? $"{d} ({limit.DistanceConfidence})" : "distance not on record";
             string loss = limit.Loss is { } l ? $"{l} ({limit.LossConfidence})" : "loss not on record";
             string other = application.Limit(LimitProfile.All[^1], fibre.Name) is { } tia && tia.Loss != limit.Loss ? $"; {LimitProfile.All[^1].Name}: {tia.Loss} ({tia.LossConfidence})" : "";
-            Wrapped.Write(output, loss + other, $"  {application.Name,-18}{distance,-34}");
+            Wrapped.Write(output, loss + other, $"  {application.Name,-18}{distance,-34}", 120);
         }
     }
 

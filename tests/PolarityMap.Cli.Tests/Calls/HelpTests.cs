@@ -4,7 +4,7 @@ namespace PolarityMap.Cli.Tests.Calls;
 
 public sealed class HelpTests
 {
-    private static readonly string[] Names = ["check", "trace", "draw", "separation", "explain", "schema", "new"];
+    private static readonly string[] Names = ["check", "trace", "budget", "draw", "separation", "explain", "catalogue", "schema", "new"];
 
     public static TheoryData<string> Commands => [.. Names];
 
@@ -38,10 +38,14 @@ public sealed class HelpTests
 
             // What follows two blanks is a remark, what follows > belongs to the shell.
             string call = example.Split("  ")[0].Split(" > ")[0];
-            Outcome outcome = bench.Run(call.Split(' ')[1..]);
+            Outcome outcome = bench.Run(Words(call)[1..]);
             Assert.True(outcome.Status == 0, $"{call}: {outcome.Error}");
         });
     }
+
+    /// <summary>The words of a call as a shell parts them: what stands in quotes is one.</summary>
+    private static string[] Words(string call) =>
+        [.. call.Split('"').SelectMany((text, i) => i % 2 == 1 ? [text] : text.Split(' ', StringSplitOptions.RemoveEmptyEntries))];
 
     [Theory]
     [InlineData("--help")]

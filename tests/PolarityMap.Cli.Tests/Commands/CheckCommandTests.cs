@@ -74,7 +74,7 @@ public sealed class CheckCommandTests
         Outcome outcome = bench.Run("check", "plant.yaml", "--format", "json");
         Assert.Equal(1, outcome.Status);
         JsonElement report = Json.Parse(outcome.Out, "polaritymap/check");
-        Assert.Equal(["format", "version", "plant", "verdict", "errors", "warnings", "links", "findings"], Json.Names(report));
+        Assert.Equal(["format", "version", "plant", "verdict", "errors", "warnings", "links", "findings", "remarks"], Json.Names(report));
         Assert.Equal(1, report.GetProperty("errors").GetInt32());
         JsonElement link = report.GetProperty("links")[0];
         Assert.Equal(["from", "to", "proven", "strands", "file", "line", "column"], Json.Names(link));

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Optics;
 using Xunit;
 
 namespace PolarityMap.Cli.Tests.Commands;
@@ -48,6 +49,102 @@ public sealed class ExplainCommandTests
         Assert.Equal(2, outcome.Status);
         Assert.Contains("there is no rule 'P99'", outcome.Error, StringComparison.Ordinal);
         Assert.All(RuleCatalogue.All, r => Assert.Contains(r.Code, outcome.Error, StringComparison.Ordinal));
+    }
+
+    public static TheoryData<string> Topics => ["budget", .. Core.Optics.Application.Names, .. FibreClass.Names];
+
+    [Fact]
+    public void Without_a_code_the_other_topics_are_listed_too()
+    {
+        using var bench = new Workbench();
+        string[] words = [.. bench.Run("explain").Out.Split(['\n', ','], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+
+        // A name of two words may stand over the end of a line.
+        string flowing = string.Join(' ', bench.Run("explain").Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("budget", words);
+        Assert.All(Core.Optics.Application.Names.Concat(FibreClass.Names), t => Assert.Contains(t, flowing, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Topics))]
+    public void Every_topic_is_told_in_text_and_as_json_in_either_letter_case(string topic)
+    {
+        using var bench = new Workbench();
+        Outcome text = bench.Run("explain", topic);
+        Assert.Equal((0, ""), (text.Status, text.Error));
+        Assert.StartsWith(topic, text.Out, StringComparison.Ordinal);
+        Assert.All(text.Out.Split('\n'), l => Assert.InRange(l.Length, 0, 120));
+        Assert.Equal(text, bench.Run("explain", topic.ToLowerInvariant()));
+        Outcome json = bench.Run("explain", topic, "--format", "json");
+        Assert.Equal((0, ""), (json.Status, json.Error));
+        string format = topic == "budget" ? "polaritymap/limits" : FibreClass.Find(topic) is null ? "polaritymap/application" : "polaritymap/fibre";
+        JsonElement root = Json.Parse(json.Out, format);
+        if (topic != "budget")
+            Assert.Equal(topic, root.GetProperty("name").GetString());
+    }
+
+    // Source: interface facts 4.1 and 4.2.
+    [Fact]
+    public void The_limits_have_a_row_for_every_figure_with_its_confidence()
+    {
+        using var bench = new Workbench();
+        JsonElement root = Json.Parse(bench.Run("explain", "budget", "--format", "json").Out, "polaritymap/limits");
+        JsonElement[] profiles = [.. root.GetProperty("profiles").EnumerateArray()];
+        Assert.Equal(LimitProfile.Names, profiles.Select(p => p.GetProperty("name").GetString()));
+        Assert.Equal([true, false, false], profiles.Select(p => p.GetProperty("default").GetBoolean()));
+        foreach (JsonElement profile in profiles)
+        {
+            JsonElement[] rows = [.. profile.GetProperty("limits").EnumerateArray()];
+
+            // Mating, splice, two reference plugs, then two columns of each class and a third of OM5.
+            Assert.Equal(4 + (2 * FibreClass.All.Count) + 1, rows.Length);
+            Assert.All(rows, r => Assert.Equal(["what", "fibre", "wavelength", "value", "unit", "confidence", "from"], Json.Names(r)));
+            Assert.All(rows, r => Assert.NotEqual("not known", r.GetProperty("confidence").GetString()));
+            Assert.Equal(0.75m, rows[0].GetProperty("value").GetDecimal());
+        }
+
+        Assert.Equal(8, root.GetProperty("estimates").GetArrayLength());
+    }
+
+    [Fact]
+    public void An_application_has_the_documented_fields()
+    {
+        using var bench = new Workbench();
+        JsonElement root = Json.Parse(bench.Run("explain", "400GBASE-SR8", "--format", "json").Out, "polaritymap/application");
+        Assert.Equal(
+            ["format", "version", "name", "clause", "clauseConfidence", "wavelengths", "wavelengthConfidence", "wavelengthRange", "counterpart", "layouts", "limits", "breakouts", "note"],
+            Json.Names(root));
+        Assert.Equal(["name", "face", "receptacles", "angled", "source", "lanes"], Json.Names(root.GetProperty("layouts")[0]));
+        Assert.Equal(["receptacle", "position", "use", "lane", "sends", "hears"], Json.Names(root.GetProperty("layouts")[0].GetProperty("lanes")[0]));
+        Assert.Equal(
+            ["profile", "fibre", "distance", "distanceConfidence", "loss", "lossConfidence", "connectionShare", "connectionShareConfidence", "assumedCable", "leastLoss", "note"],
+            Json.Names(root.GetProperty("limits")[0]));
+        Assert.Equal(["name", "from", "to", "groups", "lanesPerGroup", "source"], Json.Names(root.GetProperty("breakouts")[0]));
+        Assert.Equal(2, root.GetProperty("breakouts").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_class_of_fibre_has_the_documented_fields()
+    {
+        using var bench = new Workbench();
+        JsonElement root = Json.Parse(bench.Run("explain", "OM4", "--format", "json").Out, "polaritymap/fibre");
+        Assert.Equal(["format", "version", "name", "core", "modalBandwidth", "source", "groupIndex", "profiles", "applications"], Json.Names(root));
+        Assert.Equal(["wavelength", "value", "confidence"], Json.Names(root.GetProperty("groupIndex")[0]));
+        Assert.Equal(["name", "distance", "distanceConfidence", "loss", "lossConfidence"], Json.Names(root.GetProperty("applications")[0]));
+    }
+
+    [Theory]
+    [InlineData("10GBASE-SX", "did you mean '10GBASE-SR'?")]
+    [InlineData("bugdet", "did you mean 'budget'?")]
+    [InlineData("OM44", "did you mean 'OM4'?")]
+    [InlineData("400GBASE-LR4", "did you mean '400GBASE-LR4-6' or '400G-LR4-10'?")]
+    [InlineData("nonsense", "to explain; expected a rule's code, 'budget', an application or a class of fibre")]
+    public void An_unknown_topic_is_told_what_there_is(string topic, string expected)
+    {
+        using var bench = new Workbench();
+        Outcome outcome = bench.Run("explain", topic);
+        Assert.Equal((2, ""), (outcome.Status, outcome.Out));
+        Assert.Contains(expected, outcome.Error, StringComparison.Ordinal);
     }
 
     [Fact]

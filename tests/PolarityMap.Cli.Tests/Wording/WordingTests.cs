@@ -36,6 +36,27 @@ public sealed class WordingTests
     public void Explain_P01() => Verify("explain", "P01");
 
     [Fact]
+    public void Budget_of_every_verdict() => Verify("budget", "losses.yaml");
+
+    [Fact]
+    public void Budget_of_every_strand_of_a_link() => Verify("budget", "losses.yaml", "--all", "--link", "BX-U/1");
+
+    [Fact]
+    public void Check_of_losses() => Verify("check", "losses.yaml");
+
+    [Fact]
+    public void Explain_budget() => Verify("explain", "budget");
+
+    [Fact]
+    public void Explain_an_application() => Verify("explain", "400GBASE-SR8");
+
+    [Fact]
+    public void Explain_an_application_of_two_standards() => Verify("explain", "10GBASE-SR");
+
+    [Fact]
+    public void Explain_a_class_of_fibre() => Verify("explain", "OM1");
+
+    [Fact]
     public void Mistakes_in_parts() => Verify("check", "broken.yaml");
 
     [Fact]
@@ -46,7 +67,7 @@ public sealed class WordingTests
     {
         using Workbench bench = Bench();
         var said = new System.Text.StringBuilder();
-        foreach (string call in (string[])["", "chekc plant.yaml", "check", "check plant.yaml --formt json", "check plnt.yaml", "trace plant.yaml SWL/1", "draw plant.yaml --network stge", "explain P99", "new plant.yaml"])
+        foreach (string call in (string[])["", "chekc plant.yaml", "check", "check plant.yaml --formt json", "check plnt.yaml", "trace plant.yaml SWL/1", "draw plant.yaml --network stge", "explain P99", "explain 10GBASE-SX", "explain 400GBASE-LR4", "budget plant.yaml --limits TIA-568.3", "budget plant.yaml --link SW-L/9", "new plant.yaml"])
             said.Append($"$ polaritymap {call}".TrimEnd()).Append('\n').Append(bench.Run(call.Split(' ', StringSplitOptions.RemoveEmptyEntries)).Error).Append('\n');
         Approvals.Verify(said.ToString());
     }
@@ -61,6 +82,6 @@ public sealed class WordingTests
     }
 
     private static Workbench Bench() => new Workbench().With("plant.yaml", Samples.Clean).With("broken.yaml", Samples.Broken)
-        .With("misnamed.yaml", Samples.Misnamed).With("desks.yaml", Samples.Desks)
+        .With("misnamed.yaml", Samples.Misnamed).With("losses.yaml", Samples.Losses).With("desks.yaml", Samples.Desks)
         .With("D02.yaml", Samples.Fault("D02")).With("D05.yaml", Samples.Fault("D05"));
 }
