@@ -12,11 +12,12 @@ internal static class CommonOptions
     public static Option<bool> AllowOutside() =>
         new(PlantDocument.AllowOutsideFlag) { Description = "Let documents refer to files outside their folder." };
 
-    /// <summary><c>--format text|json</c>.</summary>
-    public static Option<string> Format()
+    /// <summary><c>--format text|json</c>, and further forms that a command has.</summary>
+    public static Option<string> Format(params string[] further)
     {
-        var option = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = "text|json", DefaultValueFactory = static _ => "text" };
-        option.AcceptOnlyFromAmong("text", "json");
+        string[] forms = ["text", "json", .. further];
+        var option = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = string.Join('|', forms), DefaultValueFactory = static _ => "text" };
+        option.AcceptOnlyFromAmong(forms);
         return option;
     }
 

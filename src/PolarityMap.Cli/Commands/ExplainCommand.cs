@@ -14,7 +14,7 @@ internal sealed class ExplainCommand : ICommandFile
             Description = "A rule's code such as P01, 'budget', an application such as 10GBASE-SR, or a class of fibre such as OM4; without it all are listed.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        Option<string> format = CommonOptions.Format();
+        Option<string> format = CommonOptions.Format("markdown");
         var command = new Command("explain",
             """
             Tell what a rule means, what an application or fibre allows, how losses are reckoned.
@@ -26,11 +26,19 @@ internal sealed class ExplainCommand : ICommandFile
               polaritymap explain budget
               polaritymap explain 10GBASE-SR
               polaritymap explain OM4
+              polaritymap explain --format markdown > rules.md
             """) { topic, format };
         command.SetAction(parsed =>
         {
-            bool json = parsed.GetValue(format) == "json";
-            if (parsed.GetValue(topic) is { } wanted)
+            string form = parsed.GetValue(format)!;
+            bool json = form == "json";
+            if (form == "markdown")
+            {
+                if (parsed.GetValue(topic) is not null)
+                    throw new CallException("markdown is the form of the reference of all rules; leave the topic out");
+                context.Out.Write(RuleReference.Text());
+            }
+            else if (parsed.GetValue(topic) is { } wanted)
             {
                 ExplainTopic found = ExplainTopics.Find(wanted);
                 if (json)

@@ -21,7 +21,7 @@ internal static class CheckJson
             Link written = plant.Links[outcome.Index];
             json.WriteString("from", plant.Address(written.From));
             json.WriteString("to", plant.Address(written.To));
-            json.WriteBoolean("proven", outcome.IsProven);
+            json.WriteBoolean("proven", report.IsProven(outcome));
             json.WriteStartArray("strands");
             foreach (int strand in outcome.Strands)
                 json.WriteNumberValue(report.Traced.NumberOf(strand));

@@ -6,11 +6,19 @@ namespace PolarityMap.Cli.Output;
 /// <summary>What <c>check</c> has to say: the plant, its links, the findings.</summary>
 internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings, IReadOnlyList<Remark> Remarks)
 {
+    private readonly HashSet<int> _faulty = StrandsWithErrors(Findings);
+
     public int Errors => Findings.Count(f => f.Rule.Severity == Severity.Error);
 
     public int Warnings => Findings.Count - Errors;
 
-    public int Proven => Context.Outcomes.All.Count(o => o.IsProven);
+    public int Proven => Context.Outcomes.All.Count(IsProven);
+
+    /// <summary>
+    /// True when light lands where it is meant to and nothing along the way is an error: connectors that cannot mate, fibre that
+    /// does not go together, loss or length over the limit. What networks share is a matter of the plant and not of a link.
+    /// </summary>
+    public bool IsProven(LinkOutcome link) => link.IsProven && !link.Strands.Any(_faulty.Contains);
 
     public static CheckReport Of(TracedPlant traced)
     {
@@ -36,6 +44,18 @@ internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IRe
             (var e, var w) => $"{Count(e, "error")} and {Count(w, "warning")}.",
         };
         return $"{proven} {found}";
+    }
+
+    private static HashSet<int> StrandsWithErrors(IReadOnlyList<Finding> findings)
+    {
+        var strands = new HashSet<int>();
+        foreach (Finding finding in findings)
+        {
+            if (finding.Rule.Severity == Severity.Error && finding.Rule.Family != "separation")
+                strands.UnionWith(finding.Strands);
+        }
+
+        return strands;
     }
 
     private static string Count(int n, string word) => n == 1 ? $"1 {word}" : $"{n} {word}s";

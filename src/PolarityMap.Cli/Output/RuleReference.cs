@@ -4,7 +4,7 @@ using PolarityMap.Core.Checks;
 namespace PolarityMap.Cli.Output;
 
 /// <summary>The reference of all rules as one Markdown page, made from the rules' own files.</summary>
-public static class RuleReference
+internal static class RuleReference
 {
     public static string Text()
     {

@@ -90,7 +90,10 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (Keys(Port(plugs[0].Plug), plugPort, Name(plugs[0].Plug), Name(plug), Port(adapter).Keys, said, place) is not { } keys)
+
+        // An adapter of another family has no keys to lie by; that its plugs do not fit is for the checker to say.
+        Keying held = Port(adapter).Keys ?? Keying.Aligned;
+        if (Keys(Port(plugs[0].Plug), plugPort, Name(plugs[0].Plug), Name(plug), held, said, place) is not { } keys)
             return false;
         plant.AddMating(new Mating(plugs[0].Plug, plug, keys, plugs[0].Place) { Through = adapter });
         return true;

@@ -127,8 +127,8 @@ public sealed class ParallelEnumerationTests
     }
 
     /// <summary>
-    /// Ports L and R, cables X1, X2, … with panels between them. Cords at the ends have no pins and the trunks between panels
-    /// have them where they meet a cord, so that every mating has pins on one side.
+    /// Ports L and R, cables X1, X2, … with panels between them. Cords at the ends have no pins, but the second of two alone; the
+    /// first trunk has them at both ends and those that follow at the far one, so that every mating has pins on one side.
     /// </summary>
     private static Runs Channel(IReadOnlyList<string> cables, string adapter, int positions, bool backwards)
     {
@@ -141,8 +141,9 @@ public sealed class ParallelEnumerationTests
         {
             string type = cables[i - 1];
             bool cord = i == 1 || i == cables.Count;
-            string onward = backwards ? "near" : "far";
-            runs.Part($"X{i}", cord ? "array cord" : "trunk", v => v.Set("type", type).Set("base", positions).Set("pins", cord ? "none" : i == 2 ? "both" : onward));
+            (string toTheLeft, string toTheRight) = backwards ? ("far", "near") : ("near", "far");
+            string pins = cord ? i == 2 ? toTheLeft : "none" : i == 2 ? "both" : toTheRight;
+            runs.Part($"X{i}", cord ? "array cord" : "trunk", v => v.Set("type", type).Set("base", positions).Set("pins", pins));
             stops.Add($"X{i}");
             if (i == cables.Count)
                 break;

@@ -31,7 +31,6 @@ public class MatingFaultTests
     [InlineData("L/1, C, R/1", "L/2, A-to-B cord, P/1, C/far", "M08")]
     [InlineData("L/1..4, A-to-B cord, R/1..4", "L/1..4, A-to-B cord, P/1..4", "M08")]
     [InlineData("L/1..4, A-to-B cord, A/1..4", "C, P/1", "M03")]
-    [InlineData("L/1, simplex cord, R/1:B", "C, P/1", "M03")]
     [InlineData("L/1, C, P/1", "L/2..4, SC cord, R/2..4", "M03 M03 P03")]
     [InlineData("L/1..4, red cord, R/1..4", "C, P/1", "M07 M07")]
     public void Two_runs_raise_these_codes(string first, string second, string codes)

@@ -21,12 +21,11 @@ public sealed class KeyCode : MatingRule
         "The idea: two public sources. That no open standard defines codes: from memory. Plain against keyed: common practice.";
 
     public override string Example => """
-        plant: The lighting cord in the sound cassette
+        plant: A cord of code R in a cassette of code B
         networks:
-          lighting: { colour: red, key: R }
           sound: { colour: blue, key: B }
         types:
-          red cord: { kind: A-to-B cord, network: lighting, keyed: far }
+          red cord: { kind: A-to-B cord, network: sound, key: R, keyed: far }
           blue cord: { kind: A-to-B cord, network: sound, keyed: far }
         parts:
           SW-L: { kind: duplex interface, network: sound }
@@ -44,12 +43,11 @@ public sealed class KeyCode : MatingRule
         """;
 
     public override string Repaired => """
-        plant: The sound cord in the sound cassette
+        plant: Code B throughout
         networks:
-          lighting: { colour: red, key: R }
           sound: { colour: blue, key: B }
         types:
-          red cord: { kind: A-to-B cord, network: lighting, keyed: far }
+          red cord: { kind: A-to-B cord, network: sound, key: R, keyed: far }
           blue cord: { kind: A-to-B cord, network: sound, keyed: far }
         parts:
           SW-L: { kind: duplex interface, network: sound }

@@ -28,13 +28,9 @@ public sealed class LowerClass : Rule
         parts:
           SW-L: { kind: duplex interface, application: 10GBASE-SR }
           SW-R: { kind: duplex interface, application: 10GBASE-SR }
-          K-L: { kind: U1 cassette, fibre: OM4 }
-          K-R: { kind: U1 cassette, fibre: OM4 }
-          T: { kind: Type-B trunk, fibre: OM4, length: 30 m }
+          PANEL: { kind: duplex panel, ports: 2 }
         runs:
-          - SW-L/1, OM3 cord 2 m, K-L/1
-          - K-L/rear, T, K-R/rear
-          - K-R/1, OM4 cord 2 m, SW-R/1
+          - SW-L/1, OM3 cord 2 m, PANEL/1, OM4 cord 30 m, PANEL/2, OM4 cord 2 m, SW-R/1
         links:
           - SW-L/1 to SW-R/1
 
@@ -47,13 +43,9 @@ public sealed class LowerClass : Rule
         parts:
           SW-L: { kind: duplex interface, application: 10GBASE-SR }
           SW-R: { kind: duplex interface, application: 10GBASE-SR }
-          K-L: { kind: U1 cassette, fibre: OM4 }
-          K-R: { kind: U1 cassette, fibre: OM4 }
-          T: { kind: Type-B trunk, fibre: OM4, length: 30 m }
+          PANEL: { kind: duplex panel, ports: 2 }
         runs:
-          - SW-L/1, OM4 cord 2 m, K-L/1
-          - K-L/rear, T, K-R/rear
-          - K-R/1, OM4 cord 2 m, SW-R/1
+          - SW-L/1, OM4 cord 2 m, PANEL/1, OM4 cord 30 m, PANEL/2, OM4 cord 2 m, SW-R/1
         links:
           - SW-L/1 to SW-R/1
 

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -11,9 +12,11 @@ internal static class ColumnPlan
     public static Layout Make(TracedPlant traced, IReadOnlyList<int> strands)
     {
         var hops = new IReadOnlyList<Hop>[strands.Count];
+        Mating[] refused = [.. traced.Plant.Matings.Where(m => !traced.Plant.Fits(m))];
+        HashSet<PortRef> rightOfRefused = [.. refused.Select(m => m.B)];
         for (int i = 0; i < hops.Length; i++)
-            hops[i] = traced.Hops(strands[i]);
-        Dictionary<int, int> ranks = Ranks(hops);
+            hops[i] = Facing(traced, rightOfRefused, traced.Hops(strands[i]));
+        Dictionary<int, int> ranks = Ranks(hops, refused);
         var layout = new Layout();
         var nodes = new Dictionary<(int Part, int Column), Node>();
         for (int i = 0; i < hops.Length; i++)
@@ -23,11 +26,23 @@ internal static class ColumnPlan
         return layout;
     }
 
+    /// <summary>
+    /// A strand of one position behind a mating that cannot be made shows it on the side of that mating, so that the two parts
+    /// stand face to face.
+    /// </summary>
+    private static IReadOnlyList<Hop> Facing(TracedPlant traced, HashSet<PortRef> rightOfRefused, IReadOnlyList<Hop> hops) =>
+        hops is [{ In: < 0, Out: >= 0 and var only }] && rightOfRefused.Contains(traced.Graph.PlaceOf(only).Port)
+            ? [new Hop(hops[0].Part, only, -1)]
+            : hops;
+
     private static bool IsOnePort(TracedPlant traced, List<Row> rows) =>
         rows.Select(r => traced.Graph.PlaceOf(r.Position).Port).Distinct().Count() <= 1;
 
-    /// <summary>The longest path to each part; an edge that would close a circle is left out.</summary>
-    private static Dictionary<int, int> Ranks(IReadOnlyList<Hop>[] hops)
+    /// <summary>
+    /// The longest path to each part; an edge that would close a circle is left out. A mating that cannot be made joins no
+    /// strand, and its parts stand side by side all the same.
+    /// </summary>
+    private static Dictionary<int, int> Ranks(IReadOnlyList<Hop>[] hops, Mating[] refused)
     {
         var next = new Dictionary<int, List<int>>();
         var order = new List<int>();
@@ -45,6 +60,12 @@ internal static class ColumnPlan
                 if (i > 0 && way[i].Part != way[i - 1].Part && !next[way[i - 1].Part].Contains(way[i].Part))
                     next[way[i - 1].Part].Add(way[i].Part);
             }
+        }
+
+        foreach (Mating mating in refused)
+        {
+            if (mating.A.Part != mating.B.Part && next.TryGetValue(mating.A.Part, out List<int>? after) && next.ContainsKey(mating.B.Part) && !after.Contains(mating.B.Part))
+                after.Add(mating.B.Part);
         }
 
         List<int> sorted = Sorted(next, order);

@@ -282,6 +282,9 @@ internal sealed class Placement
 
     private static double LongestWord(string text) => text.Split(' ').Select(w => SheetText.Width(w)).DefaultIfEmpty(0).Max();
 
+    /// <summary>Room for an open end with a sign from the left and one from the right.</summary>
+    private const double LooseEnds = (2 * Measures.Stub) + 8;
+
     private GutterPlace PlaceGutter(int column)
     {
         Crossing crossing = _layout.Between[column];
@@ -296,9 +299,19 @@ internal sealed class Placement
         }
 
         label = Math.Max(label, keys);
+        if (HasLooseEnds(column, crossing))
+            label = Math.Max(label, LooseEnds);
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, Room(At(crossing))));
+    }
+
+    /// <summary>True when a strand ends open at either side of a gutter, so that its end and the sign on it need room there.</summary>
+    private bool HasLooseEnds(int column, Crossing crossing)
+    {
+        var from = new HashSet<Row>(crossing.Rows.Select(r => r.Left));
+        var to = new HashSet<Row>(crossing.Rows.Select(r => r.Right));
+        return _layout.Columns[column].Any(n => n.Right.Any(r => !from.Contains(r))) || _layout.Columns[column + 1].Any(n => n.Left.Any(r => !to.Contains(r)));
     }
 
     private void SetHeights()
