@@ -104,7 +104,9 @@ public sealed class CheckContext
         return new Landing(start, lane, Traced.StrandOf(start), end, endPort, Traced.Graph.LaneAt(end))
         {
             Application = Plant.Port(port).Application,
+            Links = Plant.Port(port).Links,
             EndApplication = Plant.Port(endPort).Application,
+            EndLinks = Plant.Port(endPort).Links,
         };
     }
 

@@ -16,6 +16,12 @@ public readonly record struct Landing(int Start, Lane Lane, int Strand, int End,
     /// <summary>What the lane's own port is for, or null when it is not stated.</summary>
     public Application? Application { get; init; }
 
+    /// <summary>Into how many links the lane's own port is split; 0 when it is one link.</summary>
+    public int Links { get; init; }
+
+    /// <summary>As <see cref="Links"/> for the port at the other end.</summary>
+    public int EndLinks { get; init; }
+
     /// <summary>What the port at the other end is for, or null when it is not stated or there is none.</summary>
     public Application? EndApplication { get; init; }
 
@@ -26,7 +32,7 @@ public readonly record struct Landing(int Start, Lane Lane, int Strand, int End,
     public bool MeetsSame => EndLane is { } far && far.Direction == Lane.Direction && Lane.Direction != LaneDirection.Both;
 
     /// <summary>True when both ends say what they are for and the two do not work together.</summary>
-    public bool ApplicationsMiss => Application is { } here && EndApplication is { } there && !here.WorksWith(there);
+    public bool ApplicationsMiss => Application is { } here && EndApplication is { } there && !ApplicationMatch.WorkTogether(here, Links, there, EndLinks);
 
     /// <summary>
     /// True when light arrives where nothing hears its wavelength: one end sends at another wavelength than the other hears, or

@@ -24,6 +24,8 @@ public static class Breakouts
 
     private const string Halves = "lanes 1 to 4 make the first link: common practice, order of the groups from memory, positions derived";
 
+    private const string ByBuild = "; two ports of 12 are such links by their build, 2 public sources";
+
     private static Breakout[]? s_all;
 
     /// <summary>Every breakout, in the order of the ports.</summary>
@@ -39,7 +41,9 @@ public static class Breakouts
         new("8x", "800GBASE-DR8", "100GBASE-DR", 8, 1, Lanes),
         new("2x", "800GBASE-DR8", "400GBASE-DR4", 2, 4, Halves),
         new("8x", "800GBASE-SR8", "100GBASE-SR1", 8, 1, Lanes),
-        new("2x", "800GBASE-SR8", "400GBASE-SR4", 2, 4, Halves + "; two ports of 12 are such links by their build, 2 public sources"),
+        new("2x", "800GBASE-SR8", "400GBASE-SR4", 2, 4, Halves + ByBuild),
+        new("2x", "800GBASE-DR8-2", "400GBASE-DR4-2", 2, 4, Halves + ByBuild),
+        new("2x", "800GBASE-VR8", "400GBASE-VR4", 2, 4, Halves + ByBuild),
     ];
 
     /// <summary>The breakouts of a port's application, by its very name.</summary>

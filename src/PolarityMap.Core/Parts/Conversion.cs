@@ -38,7 +38,7 @@ public sealed record Conversion(string Name, IReadOnlyList<int> Wide, IReadOnlyL
                 [new(1, 5), new(1, 6), new(2, 5), new(2, 6), new(2, 7), new(2, 8), new(1, 7), new(1, 8)],
             ],
         },
-        new("24 to 2x12", [24], [12, 12], "top row to the first port, bottom row to the second: common practice") { _rows = static () => RowsToPorts(2, 12) },
+        new("24 to 2x12", [24], [12, 12], "top row to the first port, bottom row to the second: common practice; for trunks that reverse each row (reversed-in-row)") { _rows = static () => RowsToPorts(2, 12) },
         new("16 to 2x8", [16], [8, 8], "derived; lanes 1-4 to the first port, 5-8 to the second: common practice") { _rows = static () => MirrorPairs(2, 16) },
         new("32 to 4x8 in-row", [32], [8, 8, 8, 8], ForInRow) { _rows = static () => [.. MirrorPairs(2, 16), .. Shifted(MirrorPairs(2, 16), 16)] },
         new("32 to 4x8 full", [32], [8, 8, 8, 8], ForFull) { _rows = static () => MirrorPairs(4, 32) },

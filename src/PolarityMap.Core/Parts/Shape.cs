@@ -88,6 +88,12 @@ public sealed record PortShape(string Name, Face Face, Side Side)
     /// <summary>Number of separate links that the port is split into by its breakout mode; 0 when it is one link.</summary>
     public int Groups { get; init; }
 
+    /// <summary>Number of receptacles that the application's port has; this is one of them.</summary>
+    public int Receptacles { get; init; } = 1;
+
+    /// <summary>Into how many links the application's port is split, by its breakout mode or by its receptacles; 0 when it is one link.</summary>
+    public int Links => Groups > 0 ? Groups : Receptacles > 1 ? Receptacles : 0;
+
     /// <summary>Index of the port's first position within the part.</summary>
     public int FirstPosition { get; init; }
 

@@ -47,7 +47,7 @@ internal static class InterfacePorts
         {
             for (int receptacle = 0; receptacle < layout.Receptacles; receptacle++)
             {
-                int port = shape.AddPort(Receptacle(model with { Application = application, Groups = groups }, face, layout.Receptacles == 1 ? $"{n}" : $"{n}{(char)('a' + receptacle)}", layout.Angled));
+                int port = shape.AddPort(Receptacle(model with { Application = application, Groups = groups, Receptacles = layout.Receptacles }, face, layout.Receptacles == 1 ? $"{n}" : $"{n}{(char)('a' + receptacle)}", layout.Angled));
                 (int first, int lanes) = LanesOf(layout, receptacle);
                 foreach (LaneSpec lane in layout.Lanes)
                 {

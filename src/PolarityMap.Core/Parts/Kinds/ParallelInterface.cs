@@ -37,7 +37,9 @@ public sealed class ParallelInterface : PartKind
             faults.Add(new AttributeFault("base", $"the receptacle of {application.Name} is given by its layout; leave base out"));
         Face face = layout is not null ? InterfacePorts.FaceOf(layout.Form) : ArrayBase.Of(values.WholeNumber("base")).Face;
         if (own is not null)
-            CheckLanes(own, face, layout, faults);
+            CheckLanes(own, application, face, layout, application is null ? ArrayBase.Of(values.WholeNumber("base")).Used : null, faults);
+        else if (application is null && face != ArrayBase.Of(12).Face)
+            faults.Add(new AttributeFault("base", $"the four plain lanes are those of a 12-position receptacle; write out the lanes of a {face}, or name an application"));
         int groups = GroupsOf(values, application, layout, own, faults);
         if (faults.Count > 0)
             return null;
@@ -52,7 +54,10 @@ public sealed class ParallelInterface : PartKind
         }
 
         IReadOnlyList<DuplexPair> lanes = own ?? [.. Enumerable.Range(1, PlainLanes).Select(k => new DuplexPair(k, face.Columns + 1 - k))];
-        AddOwnLanes(shape, count, InterfacePorts.Receptacle(model, face, "", layout?.Angled) with { Application = application, Groups = groups }, lanes);
+
+        // A port split by lanes of its own is for whatever its links are for, which their far ends say.
+        PortShape split = InterfacePorts.Receptacle(model, face, "", layout?.Angled) with { Application = groups > 0 ? null : application, Groups = groups };
+        AddOwnLanes(shape, count, split, lanes, application);
         return shape.Build();
     }
 
@@ -85,8 +90,10 @@ public sealed class ParallelInterface : PartKind
         return null;
     }
 
-    private static void CheckLanes(IReadOnlyList<DuplexPair> lanes, Face face, PortLayout? layout, List<AttributeFault> faults)
+    private static void CheckLanes(IReadOnlyList<DuplexPair> lanes, Application? application, Face face, PortLayout? layout, IReadOnlyList<int>? used, List<AttributeFault> faults)
     {
+        if (application is { LanesAreTwoWay: true })
+            faults.Add(new AttributeFault("lanes", $"lanes written out go one way, and those of {application.Name} go both ways on each fibre; leave lanes out"));
         if (layout is { Receptacles: > 1 })
             faults.Add(new AttributeFault("lanes", "lanes written out belong to a port with one receptacle"));
         var seen = new HashSet<int>();
@@ -96,6 +103,8 @@ public sealed class ParallelInterface : PartKind
             {
                 if (position < 1 || position > face.Count)
                     faults.Add(new AttributeFault("lanes", $"there is no position {position} in a {face}"));
+                else if (used is not null && !used.Contains(position))
+                    faults.Add(new AttributeFault("lanes", $"position {position} carries no fibre; the base uses {string.Join(", ", used)}"));
                 else if (!seen.Add(position))
                     faults.Add(new AttributeFault("lanes", $"position {position} is used twice"));
             }
@@ -134,9 +143,9 @@ public sealed class ParallelInterface : PartKind
         return groups;
     }
 
-    private static void AddOwnLanes(ShapeBuilder shape, int count, PortShape model, IReadOnlyList<DuplexPair> lanes)
+    private static void AddOwnLanes(ShapeBuilder shape, int count, PortShape model, IReadOnlyList<DuplexPair> lanes, Application? application)
     {
-        Wavelength? sends = model.Application is { Wavelengths: [var first, ..] } ? first : null;
+        Wavelength? sends = application is { Wavelengths: [var first, ..] } ? first : null;
         for (int n = 1; n <= count; n++)
         {
             int port = shape.AddPort(model with { Name = $"{n}" });
