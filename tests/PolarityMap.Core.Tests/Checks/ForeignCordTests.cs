@@ -42,6 +42,17 @@ public sealed class ForeignCordTests
         Assert.Equal("S06", Separate(bench));
     }
 
+    // As the rule on key codes has it: what a set lets in is known of ports of its network only.
+    [Fact]
+    public void A_key_of_an_outlet_without_stated_networks_takes_no_plain_cord()
+    {
+        Bench bench = AtDesk(WithKeys("K1", null, plainFits: true), "K1");
+        FitTable table = Tables(bench).Single(t => t.Kind == "outlet");
+        Assert.All(table.Ports, p => Assert.Equal("K1", p.Key));
+        Assert.Equal([CordFit.Own, CordFit.Blocked], table.Ports[0].Cords);
+        Assert.Equal([CordFit.Fits, CordFit.OwnBlocked], table.Ports[1].Cords);
+    }
+
     [Fact]
     public void The_finding_names_a_port_and_what_goes_into_each()
     {
@@ -125,8 +136,8 @@ public sealed class ForeignCordTests
         bench.Add("DESK", "outlet", v => v.Set("rear", "duplex").Set("ports", 2).Set("networks", ["lighting", "sound"]));
 
     /// <summary>A lighting and a sound channel over one cable to an outlet that states no networks.</summary>
-    private static Bench AtDesk(Bench bench) => bench
-        .Outlet()
+    private static Bench AtDesk(Bench bench, string? key = null) => bench
+        .Outlet(key)
         .CordOf("C1", Lighting, "LX1/1", "K/1").CordOf("C2", Sound, "SD1/1", "K/2")
         .CordOf("C3", Lighting, "DESK/1", "LX2/1").CordOf("C4", Sound, "DESK/2", "SD2/1");
 }

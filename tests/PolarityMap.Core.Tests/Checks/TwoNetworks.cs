@@ -49,11 +49,11 @@ internal static class TwoNetworks
         .Add("KR", "cassette", v => v.Set("wiring", "U1").Set("base", 8), cassettes)
         .Mate("KL/rear", "T/near").Mate("T/far", "KR/rear");
 
-    /// <summary>A cassette <c>K</c> with an outlet <c>DESK</c> at the other end of its cable, of no network.</summary>
-    public static Bench Outlet(this Bench bench) => bench
+    /// <summary>A cassette <c>K</c> with an outlet <c>DESK</c> at the other end of its cable, of no network; a key is the outlet's own.</summary>
+    public static Bench Outlet(this Bench bench, string? key = null) => bench
         .Add("K", "cassette", v => v.Set("wiring", "U1").Set("base", 8))
         .Add("T", "trunk", v => v.Set("type", "Type-B").Set("base", 8))
-        .Add("DESK", "outlet", v => v.Set("wiring", "U1").Set("base", 8))
+        .Add("DESK", "outlet", v => _ = key is null ? v.Set("wiring", "U1").Set("base", 8) : v.Set("wiring", "U1").Set("base", 8).Set("key", key))
         .Mate("K/rear", "T/near").Mate("T/far", "DESK/rear");
 
     private static Bench Interfaces(Bench bench)
