@@ -28,13 +28,53 @@ internal sealed class BudgetText(CommandContext context)
         output.WriteLine();
         if (report.Rows.Count > 0)
             output.WriteLine(_paint.Faint(Line([.. s_columns.Select(c => c.Head)])));
-        foreach (BudgetRow row in report.Rows)
-            WriteRow(report, row);
+        foreach (List<BudgetRow> alike in Alike(report))
+        {
+            WriteRow(report, alike[0]);
+            if (alike.Count > 1)
+                Wrapped.Write(output, $"and {alike.Count - 1} more with the same figures, {Others(report, alike)}; --all shows each", "      ", Width);
+        }
+
         output.WriteLine();
         string verdict = report.Verdict();
         output.WriteLine(report.Exceeding > 0 ? _paint.Error(verdict) : report.Fitting == report.Rows.Count ? _paint.Good(verdict) : _paint.Warning(verdict));
         if (report.Rows.Count > 0)
             WriteLegend(report);
+    }
+
+    /// <summary>The links in their order, those whose line and figures are the same together; each by itself where all is asked for.</summary>
+    private static List<List<BudgetRow>> Alike(BudgetReport report)
+    {
+        var groups = new List<List<BudgetRow>>();
+        var known = new Dictionary<string, List<BudgetRow>>();
+        foreach (BudgetRow row in report.Rows)
+        {
+            string? figures = report.All || row.Budget is not { } link ? null
+                : string.Join('|', [What(link.Worst), BudgetReport.VerdictOf(row), .. Cells(report, link.Worst), .. BudgetWords.Remarks(link.Worst, report.Margin)]);
+            if (figures is not null && known.TryGetValue(figures, out List<BudgetRow>? group))
+            {
+                group.Add(row);
+                continue;
+            }
+
+            groups.Add(group = [row]);
+            if (figures is not null)
+                known[figures] = group;
+        }
+
+        return groups;
+    }
+
+    /// <summary>The links of a group but its first: both of two, else the first and the last.</summary>
+    private static string Others(BudgetReport report, List<BudgetRow> alike)
+    {
+        string Ends(BudgetRow row) => $"{report.Plant.Address(row.From)} to {report.Plant.Address(row.To)}";
+        return alike.Count switch
+        {
+            2 => Ends(alike[1]),
+            3 => $"{Ends(alike[1])} and {Ends(alike[2])}",
+            _ => $"{Ends(alike[1])} … {Ends(alike[^1])}",
+        };
     }
 
     private static string Line(IReadOnlyList<string> cells)

@@ -12,11 +12,15 @@ internal sealed class FitTables
     private readonly Dictionary<PortRef, PortRef> _plugIn = [];
     private readonly Dictionary<string, List<int>> _alike = [];
     private readonly List<FitTable> _tables = [];
+    private readonly SortedSet<string>?[] _codes;
+    private readonly bool[] _hasPlainPlugs;
 
     private FitTables(CheckContext context, StrandNetworks networks)
     {
         _context = context;
         _networks = networks;
+        _codes = new SortedSet<string>?[context.Plant.Networks.Count];
+        _hasPlainPlugs = new bool[_codes.Length];
         foreach (Mating mating in context.Plant.Matings)
         {
             if (mating.Through is { } adapter)
@@ -25,6 +29,7 @@ internal sealed class FitTables
 
         foreach (OpenPlug open in context.Plant.OpenPlugs)
             _plugIn.TryAdd(open.Adapter, open.Plug);
+        TakeCords();
     }
 
     public static IReadOnlyList<FitTable> Of(CheckContext context, StrandNetworks networks)
@@ -73,11 +78,44 @@ internal sealed class FitTables
 
     private Network? Stated(PortRef port) => _networks.Stated.Of(port) is >= 0 and int n ? _context.Plant.Networks[n] : null;
 
-    /// <summary>Whether the cord of a network goes into a port. A network's cords carry its key.</summary>
+    /// <summary>Takes down what the ends of every network's cords carry: a key code, or nothing where an end is plain.</summary>
+    private void TakeCords()
+    {
+        Plant plant = _context.Plant;
+        for (int part = 0; part < plant.Parts.Count; part++)
+        {
+            Shape shape = plant.Parts[part].Shape;
+            for (int i = 0; shape.IsCable && i < shape.Ports.Count; i++)
+            {
+                var port = new PortRef(part, i);
+                if (shape.Ports[i].Face.Family is not (ConnectorFamily.Duplex or ConnectorFamily.Simplex) || plant.NetworkOf(port) is not (>= 0 and int network))
+                    continue;
+                if (plant.KeyOf(port) is { } code)
+                    (_codes[network] ??= new SortedSet<string>(StringComparer.Ordinal)).Add(code);
+                else
+                    _hasPlainPlugs[network] = true;
+            }
+        }
+
+        // A network without cords in the document is taken to have cords of its key.
+        for (int network = 0; network < _codes.Length; network++)
+        {
+            if (_codes[network] is not null || _hasPlainPlugs[network])
+                continue;
+            if (plant.Networks[network].Key is { } key)
+                _codes[network] = [key];
+            else
+                _hasPlainPlugs[network] = true;
+        }
+    }
+
+    /// <summary>Whether either end of a network's cords goes into a port.</summary>
     private CordFit Fit(int network, FitPort port)
     {
-        Network cord = _context.Plant.Networks[network];
-        bool goesIn = CordFits.GoesIn(cord.Key, cord.PlainFits, port.Key, port.TakesPlain);
+        bool intoPlain = _context.Plant.Networks[network].PlainFits;
+        bool goesIn = _hasPlainPlugs[network] && CordFits.GoesIn(null, plugGoesIntoPlain: true, port.Key, port.TakesPlain);
+        foreach (string code in _codes[network] ?? [])
+            goesIn |= CordFits.GoesIn(code, intoPlain, port.Key, port.TakesPlain);
         return network == port.Network
             ? goesIn ? CordFit.Own : CordFit.OwnBlocked
             : goesIn ? CordFit.Fits : CordFit.Blocked;

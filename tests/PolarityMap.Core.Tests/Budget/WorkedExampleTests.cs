@@ -7,8 +7,8 @@ using Sum = PolarityMap.Core.Budget.LossSum;
 namespace PolarityMap.Core.Tests.Budget;
 
 /// <summary>
-/// The worked examples of interface facts 4.4, through the product's sums and plants. W1b, a statistical form, is not what the
-/// product reckons: it adds largest losses and no variances.
+/// The worked examples of interface facts 4.4, through the product's sums and plants. Of W1b, a statistical form, the product
+/// gives the mean: it adds losses and no variances.
 /// </summary>
 public sealed class WorkedExampleTests
 {
@@ -28,6 +28,17 @@ public sealed class WorkedExampleTests
             Assert.InRange(sum.MarginTo(new(example.LimitDb!.Value)).Value, margin - Tolerance, margin + Tolerance);
         foreach (LossItem item in example.Items.Where(i => i.PrintedDb is not null))
             Assert.Equal(item.PrintedDb, Add(example with { Items = [item] }).Total.Value);
+    }
+
+    // Source: W1b, published: W1 as the mean, three times the deviation of all connections and the system, and a fixed loss.
+    [Fact]
+    public void W1b_the_statistical_form_around_the_product_s_mean()
+    {
+        StatisticalExample example = LossTables.W1b;
+        decimal variance = example.Variances.Sum(v => v.Count * v.Variance) + example.SystemVariance;
+        decimal spread = example.Sigmas * (decimal)Math.Sqrt((double)variance);
+        decimal total = Add(Example("W1")).Total.Value + spread + example.FixedDb;
+        Assert.InRange(total, example.TotalDb - Tolerance, example.TotalDb + Tolerance);
     }
 
     // Source: W1, published: 2 matings of 0.35, 2 splices of 0.15, 210 m of cords of 0.8, 19.76 km of trunk of 0.5 dB/km.

@@ -15,7 +15,7 @@ public sealed class ForeignCordFits : Rule
 
     public override string Why =>
         "Ports of several networks sit side by side in an outlet, and the cord of one goes into the port of another. Outlets are patched " +
-        "by people who are in a hurry and in the dark. Where every network's cords and ports carry a key code of their own, the wrong cord does not go in.";
+        "by people who are in a hurry and in the dark. Where every network's ports carry a key code of their own, the wrong cord does not go in; the plain end of a keyed cord still goes into any plain port.";
 
     public override string Clears =>
         "Give each network a key and let its cords and its ports of the outlet carry it, or give each network an outlet of its own.";
