@@ -80,7 +80,7 @@ public static class Marks
     public static Line DeadEnd(double x, double y) => new(x, y - 1.6, x, y + 1.6, Palette.Ink, LineWidths.Frame);
 
     /// <summary>
-    /// Short ticks across a strand, one for each further dozen of colours, as on the rings and tracers of real fibres.
+    /// Short slanted ticks across a strand, one for each further dozen of colours, as on the rings and tracers of real fibres.
     /// </summary>
     /// <param name="x">Middle of the ticks.</param>
     /// <param name="y">Height of the strand.</param>
@@ -90,7 +90,7 @@ public static class Marks
         var ticks = new SceneElement[count];
         double first = x - ((count - 1) / 2.0);
         for (int i = 0; i < count; i++)
-            ticks[i] = new Line(first + i, y - 1.1, first + i, y + 1.1, Palette.Ink, LineWidths.Inner);
+            ticks[i] = new Line(first + i - 0.6, y + 1.2, first + i + 0.6, y - 1.2, Palette.Ink, LineWidths.Inner);
         return new SceneGroup(null, ticks);
     }
 

@@ -120,7 +120,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
                 Labels.Add(Label.CentredOn(X(inner), NameHeight(rows, first, last), port, CapHeights.Strand, anchor, Palette.Ink));
         }
 
-        PaintLeftOut(rows, x + (cell / 2));
+        PaintLeftOut(node, rows, x + (cell / 2));
     }
 
     /// <summary>The middle of a port's rows; between two rows, so that the name covers no strand.</summary>
@@ -133,13 +133,13 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     }
 
     /// <summary>Dots where positions of an array are left out because no strand of the sheet uses them.</summary>
-    private void PaintLeftOut(List<Row> rows, double x)
+    private void PaintLeftOut(Node node, List<Row> rows, double x)
     {
         for (int i = 1; i < rows.Count; i++)
         {
             PositionPlace before = text.Traced.Graph.PlaceOf(rows[i - 1].Position);
             PositionPlace here = text.Traced.Graph.PlaceOf(rows[i].Position);
-            if (before.Port != here.Port || Math.Abs(before.Position - here.Position) < 2 || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
+            if (before.Port != here.Port || !node.LeavesOut(text.Traced.Plant.Port(here.Port), before.Position, here.Position) || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
                 continue;
             double middle = (Y(rows[i - 1]) + Y(rows[i])) / 2;
             foreach (double offset in (ReadOnlySpan<double>)[-0.9, 0, 0.9])

@@ -1,3 +1,5 @@
+using PolarityMap.Core.Parts;
+
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>A strand's row at one side of a box, or its row where it passes a column without a part.</summary>
@@ -32,6 +34,13 @@ internal sealed class Node(int part, int column)
     /// are turned, always at both ends, so that a crossing shows in the part that makes it.
     /// </summary>
     public Dictionary<int, Turn> Turns { get; } = [];
+
+    /// <summary>True when positions between two that are drawn one below the other are left out.</summary>
+    public bool LeavesOut(PortShape port, int above, int below)
+    {
+        Turn turn = Turns.GetValueOrDefault(port.Leg);
+        return Math.Abs(turn.Place(port.Face, below) - turn.Place(port.Face, above)) > 1;
+    }
 
     public int RowCount => Math.Max(Left.Count, Right.Count);
 

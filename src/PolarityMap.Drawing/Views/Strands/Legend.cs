@@ -4,16 +4,23 @@ using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
+/// <summary>The strand of a sheet that its legend takes as an example.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Colour">Its colour.</param>
+/// <param name="IsFibre">True when the colour is that of a fibre, false when it only helps to follow the strand.</param>
+internal readonly record struct SampleStrand(int Number, FibreColour Colour, bool IsFibre);
+
 /// <summary>What stands at the foot of a sheet: colours and marks in use, the findings in words, the caution.</summary>
 internal static class Legend
 {
     public const string Caution =
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
 
-    /// <summary>What a stranger to the drawing has to know.</summary>
-    private static string Reading(bool coloured) =>
-        (coloured ? "7 RD: strand 7, red as its fibre in the first multi-fibre cable. " : "7 RD: strand 7, drawn red. ") +
-        "A, B: duplex positions, A meets B. Ring: goes on at the ring of the same number. Wide: has a finding.";
+    /// <summary>What a stranger to the drawing has to know, told by a strand of the sheet itself.</summary>
+    private static string Reading(SampleStrand sample) =>
+        $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of this sheet, {ColourWords(sample.Colour)}"
+        + (sample.IsFibre ? " as its fibre in its longest multi-fibre cable" : "")
+        + ". A, B: duplex positions, A meets B. Ring: goes on at the ring of the same number. Wide: has a finding.";
 
     private const double MarkSize = 3.2;
 
@@ -32,8 +39,8 @@ internal static class Legend
     private const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
-    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, bool coloured) =>
-        2 + (Lines(findings, frame.Free.Width, coloured).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
+    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, SampleStrand sample) =>
+        2 + (Lines(findings, frame.Free.Width, sample).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
     public static Area KeysArea(SheetFrame frame) => KeysFitBeside(frame)
@@ -97,11 +104,11 @@ internal static class Legend
     }
 
     /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
-    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, bool coloured)
+    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, SampleStrand sample)
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach ((string line, Severity? severity) in Lines(findings, area.Width, coloured))
+        foreach ((string line, Severity? severity) in Lines(findings, area.Width, sample))
         {
             double middle = baseline - (CapHeights.Strand / 2);
             if (severity is { } s)
@@ -114,7 +121,7 @@ internal static class Legend
     }
 
     /// <summary>The lines of the foot; the first line of a finding has its severity, for the mark before it.</summary>
-    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, bool coloured)
+    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, SampleStrand sample)
     {
         var lines = new List<(string, Severity?)>();
         foreach (Finding finding in findings.Take(MostFindings))
@@ -126,7 +133,7 @@ internal static class Legend
 
         if (findings.Count > MostFindings)
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
-        lines.AddRange(SheetText.Wrapped(Reading(coloured), width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Reading(sample), width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }

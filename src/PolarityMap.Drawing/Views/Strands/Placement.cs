@@ -282,8 +282,8 @@ internal sealed class Placement
 
     private static double LongestWord(string text) => text.Split(' ').Select(w => SheetText.Width(w)).DefaultIfEmpty(0).Max();
 
-    /// <summary>Room for an open end with a sign from the left and one from the right.</summary>
-    private const double LooseEnds = (2 * Measures.Stub) + 8;
+    /// <summary>Room for an open end with a sign and its code from the left, and one from the right.</summary>
+    private const double LooseEnds = (2 * Measures.Stub) + 16;
 
     private GutterPlace PlaceGutter(int column)
     {
@@ -372,7 +372,7 @@ internal sealed class Placement
             if (_traced.Plant.Port(here.Port).Face.Family != ConnectorFamily.Array)
                 continue;
             double wanted = before.Port != here.Port ? Measures.ConnectorGap
-                : Math.Abs(before.Position - here.Position) > 1 && !node.NameInside ? Measures.LeftOutGap : 0;
+                : node.LeavesOut(_traced.Plant.Port(here.Port), before.Position, here.Position) && !node.NameInside ? Measures.LeftOutGap : 0;
             gap[rows[i].Slot] = Math.Max(gap[rows[i].Slot], wanted);
         }
     }

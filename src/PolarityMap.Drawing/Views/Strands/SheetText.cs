@@ -17,7 +17,7 @@ internal sealed class SheetText(TracedPlant traced)
     public string Strand(int strand) => $"{traced.NumberOf(strand)} {StrandColours.Of(traced, strand).Code}";
 
     /// <summary>Width of the label of a strand, with room for the ticks of its tracers at either side, since it stands in the middle.</summary>
-    public double LabelWidth(int strand) => Width(Strand(strand)) + (2 * Math.Max(0, StrandColours.Of(traced, strand).Tracers - 1));
+    public double LabelWidth(int strand) => Width(Strand(strand)) + (2 * StrandColours.Of(traced, strand).Tracers);
 
     /// <summary>The name of a row's position in its cell.</summary>
     public string Cell(Row row)
@@ -26,14 +26,19 @@ internal sealed class SheetText(TracedPlant traced)
         return traced.Plant.Port(place.Port).Face.PositionName(place.Position);
     }
 
-    /// <summary><c>Tx</c> or <c>Rx</c>, with the lane where a port has several; empty where no interface is.</summary>
+    /// <summary><c>Tx</c> or <c>Rx</c>, with the lane where a port has several, or the wavelengths where light goes both ways; empty where no interface is.</summary>
     public string Lane(Row row)
     {
         if (traced.Graph.LaneAt(row.Position) is not { } lane)
             return "";
-        string word = lane.Direction.ShortWord();
-        PositionPlace place = traced.Graph.PlaceOf(row.Position);
-        return traced.Plant.Port(place.Port).Face.Family == ConnectorFamily.Array ? $"{word} {lane.Number}" : word;
+        string word = lane.Direction == LaneDirection.Both && lane.Sends is { } sends && lane.Hears is { } hears
+            ? $"Tx {sends.Nanometres:0} Rx {hears.Nanometres:0}"
+            : lane.Direction.ShortWord();
+        PortShape port = traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port);
+
+        // Which lanes of two rows belong together is not settled, so a number would mislead, unless the document gives it.
+        bool numbered = port.Face.Family == ConnectorFamily.Array && (port.Face.Rows == 1 || port.Groups > 0);
+        return numbered ? $"{word} {lane.Number}" : word;
     }
 
     public string Port(Row row) => traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port).Name;
@@ -60,7 +65,7 @@ internal sealed class SheetText(TracedPlant traced)
 
     /// <summary>What a part is, in one line, such as <c>cord A-to-B 2 m</c>; a length is never parted from its unit.</summary>
     public static string Caption(Part part) =>
-        string.Join(' ', part.Caption) + (part.Length is { } l ? " " + l.ToString().Replace(' ', '\u00A0') : "");
+        string.Join(' ', part.Caption.Select(c => part.Shape.Ports.Any(p => p.Face.Family == ConnectorFamily.Bare) ? c.Replace(' ', '\u00A0') : c)) + (part.Length is { } l ? " " + l.ToString().Replace(' ', '\u00A0') : "");
 
     /// <summary>Words in lines no wider than given; a word wider than that has a line of its own.</summary>
     public static List<string> Wrapped(string text, double width, double capHeight = CapHeights.Strand)

@@ -254,6 +254,18 @@ internal sealed class SlotPlan
             PortRef other = _traced.Graph.PlaceOf(mate).Port;
             node.Turns[leg] = TurnOf(other, node.Column - 1).Over(_traced.Plant.Port(other).Face, mating.Keys);
         }
+
+        // The legs of a harness have no left end of their own: they turn to what they meet at the right, unless that turns too.
+        foreach (Row row in node.Right)
+        {
+            int leg = part.Shape.Ports[_traced.Graph.PlaceOf(row.Position).Port.Port].Leg;
+            int mate = _traced.Graph.Outside[row.Position];
+            if (leg == 0 || mate < 0 || !decided.Add(leg) || _traced.MatingAt(row.Position) is not { } mating)
+                continue;
+            PortRef other = _traced.Graph.PlaceOf(mate).Port;
+            if (!_traced.Plant.Parts[other.Part].Shape.IsCable)
+                node.Turns[leg] = default(Turn).Over(_traced.Plant.Port(other).Face, mating.Keys);
+        }
     }
 
     /// <summary>How a port is drawn in the nearest column left of the given one in which it stands.</summary>

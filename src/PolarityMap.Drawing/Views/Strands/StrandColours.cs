@@ -1,39 +1,52 @@
 using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>
-/// The one colour a strand has on a sheet: that of its fibre in the first cable of more than two fibres that it passes, counted
-/// among the fibres of its end there; without such a cable, that of its number on the sheet.
+/// The one colour a strand has on a sheet: that of its fibre in the longest cable of more than two fibres that it passes, the
+/// first of equal ones, counted among the fibres of its near end; without such a cable, that of its number on the sheet.
 /// </summary>
 internal static class StrandColours
 {
     public static FibreColour Of(TracedPlant traced, int strand)
     {
+        int fibre = FibreOf(traced, strand);
+
+        // A colour to follow by, not that of a fibre, has no tracer, however high the number.
+        return traced.Plant.Practice.Colours[fibre > 0 ? fibre : ((traced.NumberOf(strand) - 1) % 12) + 1];
+    }
+
+    /// <summary>True when the colour is that of a fibre.</summary>
+    public static bool IsFibre(TracedPlant traced, int strand) => FibreOf(traced, strand) > 0;
+
+    /// <summary>The number of the strand's fibre in its longest multi-fibre cable, or 0 where it passes none.</summary>
+    private static int FibreOf(TracedPlant traced, int strand)
+    {
+        int best = 0;
+        long longest = -1;
         foreach (Hop hop in traced.Hops(strand))
         {
-            Shape shape = traced.Plant.Parts[hop.Part].Shape;
-            if (!shape.IsCable || hop.In < 0)
+            Part part = traced.Plant.Parts[hop.Part];
+            if (!part.Shape.IsCable || hop.In < 0 || (part.Length?.Millimetres ?? 0) <= longest)
                 continue;
             PositionPlace place = traced.Graph.PlaceOf(hop.In);
-            PortShape port = shape.Ports[place.Port.Port];
+            if (part.Shape.Ports[place.Port.Port].Side == Side.Far && hop.Out >= 0)
+                place = traced.Graph.PlaceOf(hop.Out);
+            PortShape port = part.Shape.Ports[place.Port.Port];
             if (port.Face.Family is not (ConnectorFamily.Array or ConnectorFamily.Bare))
                 continue;
-            int fibre = 0;
+            longest = part.Length?.Millimetres ?? 0;
+            best = 0;
             for (int i = 0; i < place.Position; i++)
-            {
-                if (shape.Inside[port.FirstPosition + i] >= 0)
-                    fibre++;
-            }
-
-            return traced.Plant.Practice.Colours[Math.Max(1, fibre)];
+                best += part.Shape.Inside[port.FirstPosition + i] >= 0 ? 1 : 0;
+            best = Math.Max(1, best);
         }
 
-        // A colour to follow by, not that of a fibre: it has no tracer, however high the number.
-        return traced.Plant.Practice.Colours[((traced.NumberOf(strand) - 1) % 12) + 1];
+        return best;
     }
 
     /// <summary>The colour as drawn.</summary>

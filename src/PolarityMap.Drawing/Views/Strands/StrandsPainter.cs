@@ -160,6 +160,9 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
     }
 
+    /// <summary>From a label's end to its first tick.</summary>
+    private const double TickLead = 1.3;
+
     /// <summary>The strand's label, and behind it a tick for each tracer of its colour.</summary>
     private void AddLabel(double x, double y, int strand)
     {
@@ -167,7 +170,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         _labels.Add(Label.CentredOn(X(x), y, label, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
         int tracers = StrandColours.Of(_traced, strand).Tracers;
         if (tracers > 0)
-            _marks.Add(Marks.Ticks(X(x + (SheetText.Width(label) / 2)) + 0.8 + ((tracers - 1) / 2.0), y, tracers));
+            _marks.Add(Marks.Ticks(X(x + (SheetText.Width(label) / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
     }
 
     /// <summary>Leads a strand from its row through a crossing that has the room from one x to another.</summary>
@@ -210,7 +213,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             return;
         bool error = finding.Rule.Severity == Severity.Error;
         _marks.Add(error ? Marks.Error(X(x + 3.2), y, 4) : Marks.Warning(X(x + 3.2), y, 4));
-        if (lastColumn == layout.Columns.Count - 1)
+        if (lastColumn == layout.Columns.Count - 1 || end is null)
             _marks.Add(Label.CentredOn(X(x + 6), y, finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
 

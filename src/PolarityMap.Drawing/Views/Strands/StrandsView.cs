@@ -33,12 +33,12 @@ public sealed class StrandsView : IDrawingView
         bool whole = input.Network < 0 && input.Part < 0;
         Finding[] findings = [.. input.Findings.Where(f => f.Strands.Count == 0 ? whole : f.Strands.Any(drawn.Contains))];
         double marks = findings.Any(f => f.Strands.Count > 0) ? StrandsPainter.MarkWidth : EndsOpen(layout) ? Measures.Stub + 1 : 0;
-        bool coloured = Has(traced, layout, ConnectorFamily.Array, ConnectorFamily.Bare);
-        (SheetFormat format, Placement placement) = Fit(traced, layout, text, findings, marks, coloured);
+        SampleStrand sample = Sample(traced, strands);
+        (SheetFormat format, Placement placement) = Fit(traced, layout, text, findings, marks, sample);
 
         SheetFrame frame = SheetFrame.For(format, Title(input));
         Area free = frame.Free;
-        double foot = Legend.FootHeight(frame, findings, coloured);
+        double foot = Legend.FootHeight(frame, findings, sample);
         double room = free.Height - foot - placement.Height;
         double x = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
         double y = free.Y + Math.Max(1, room * 0.4);
@@ -54,8 +54,8 @@ public sealed class StrandsView : IDrawingView
             [
                 frame.Drawing,
                 .. painter.Paint(),
-                Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), findings, coloured),
-                Legend.Keys(Legend.KeysArea(frame), colours, Has(traced, layout, ConnectorFamily.Array), findings.Length > 0),
+                Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), findings, sample),
+                Legend.Keys(Legend.KeysArea(frame), colours, HasArrays(traced, layout), findings.Length > 0),
             ],
         };
     }
@@ -90,14 +90,14 @@ public sealed class StrandsView : IDrawingView
     }
 
     /// <summary>The smallest sheet that takes the drawing, narrowing the crossings and then folding before a larger sheet is taken.</summary>
-    private static (SheetFormat Format, Placement Placement) Fit(TracedPlant traced, Layout layout, SheetText text, IReadOnlyList<Finding> findings, double marks, bool coloured)
+    private static (SheetFormat Format, Placement Placement) Fit(TracedPlant traced, Layout layout, SheetText text, IReadOnlyList<Finding> findings, double marks, SampleStrand sample)
     {
         foreach ((SheetFormat format, bool folded) in (ReadOnlySpan<(SheetFormat, bool)>)
             [(SheetFormat.A5Landscape, false), (SheetFormat.A4Landscape, false), (SheetFormat.A4Landscape, true), (SheetFormat.A4Portrait, true), (SheetFormat.A3Landscape, false), (SheetFormat.A3Landscape, true)])
         {
             SheetFrame frame = SheetFrame.For(format, new TitleBlock());
             Area free = frame.Free;
-            double height = free.Height - Legend.FootHeight(frame, findings, coloured) - 2;
+            double height = free.Height - Legend.FootHeight(frame, findings, sample) - 2;
             double width = free.Width - marks - 2;
             foreach (double stage in Measures.Stages)
             {
@@ -111,16 +111,24 @@ public sealed class StrandsView : IDrawingView
         // Beyond A3 the sheet grows with the plant; nothing shrinks.
         double wideSheet = Math.Max(wide.Width + marks + 40, 420);
         SheetFrame wider = SheetFrame.For(SheetFormat.Custom(Math.Ceiling(wideSheet), 297), new TitleBlock());
-        double tall = Math.Max(wide.Height + Legend.FootHeight(wider, findings, coloured) + 65, 297);
+        double tall = Math.Max(wide.Height + Legend.FootHeight(wider, findings, sample) + 65, 297);
         return (SheetFormat.Custom(Math.Ceiling(wideSheet), Math.Ceiling(tall)), wide);
     }
 
     private static bool EndsOpen(Layout layout) =>
         layout.Ways.Any(w => w.FirstColumn + w.Passages.Count == layout.Columns.Count && w.Passages[^1].Out is not null);
 
-    /// <summary>True when a part on the sheet has a connector of one of these families.</summary>
-    private static bool Has(TracedPlant traced, Layout layout, params ConnectorFamily[] families) =>
-        layout.Columns.SelectMany(c => c).Any(n => traced.Plant.Parts[n.Part].Shape.Ports.Any(p => families.Contains(p.Face.Family)));
+    /// <summary>The strand that the legend takes as an example: the seventh where there is one, else the first.</summary>
+    private static SampleStrand Sample(TracedPlant traced, IReadOnlyList<int> strands)
+    {
+        const int wanted = 7;
+        int strand = strands.OrderBy(s => traced.NumberOf(s) == wanted ? 0 : traced.NumberOf(s)).First();
+        return new SampleStrand(traced.NumberOf(strand), StrandColours.Of(traced, strand), StrandColours.IsFibre(traced, strand));
+    }
+
+    /// <summary>True when a part on the sheet has an array connector.</summary>
+    private static bool HasArrays(TracedPlant traced, Layout layout) =>
+        layout.Columns.SelectMany(c => c).Any(n => traced.Plant.Parts[n.Part].Shape.Ports.Any(p => p.Face.Family == ConnectorFamily.Array));
 
     private static TitleBlock Title(ViewInput input)
     {
