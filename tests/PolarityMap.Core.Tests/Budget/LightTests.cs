@@ -129,7 +129,7 @@ public sealed class LightTests
         Assert.Equal(1.5m, Mixed(null, null, null).Stated.Total.Value);
     }
 
-    // Source: interface facts 2.1: the loss of 10GBASE-BR is not verified; its distance is from memory.
+    // Source: interface facts 2.1: the loss of 10GBASE-BR is not on record; the 10 of BR10 is its distance in kilometres.
     [Fact]
     public void A_loss_that_is_not_on_record_leaves_the_distance_to_judge()
     {
@@ -145,13 +145,14 @@ public sealed class LightTests
         Assert.Equal("L02", bench.Codes());
     }
 
-    // Source: interface facts 2.1: 10GBASE-ER must lose at least 5.0 dB, from memory.
+    // The figure is the table's own, since no source for it was read; the remark must name it.
     [Fact]
     public void Too_little_loss_is_remarked()
     {
         StrandBudget worst = LossChannels.Cords("10GBASE-ER", "OS2", [100]).Worst();
         Assert.True(worst.IsBelowLeastLoss);
-        Assert.Contains(BudgetWords.Remarks(worst, null), r => r.Contains("5.00 dB", StringComparison.Ordinal) && r.Contains("overloaded", StringComparison.Ordinal));
+        string least = worst.Limit!.LeastLoss.ToString()!;
+        Assert.Contains(BudgetWords.Remarks(worst, null), r => r.Contains(least, StringComparison.Ordinal) && r.Contains("overloaded", StringComparison.Ordinal));
         Assert.False(LossChannels.Cords("10GBASE-ER", "OS2", [25_000]).Worst().IsBelowLeastLoss);
     }
 

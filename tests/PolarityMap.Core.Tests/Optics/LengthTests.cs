@@ -6,7 +6,7 @@ namespace PolarityMap.Core.Tests.Optics;
 
 public sealed class LengthTests
 {
-    // Source: the international foot is 304.8 mm exactly (1959 agreement, from memory); the rest are SI prefixes.
+    // Source: the international foot is 304.8 mm exactly (international yard and pound agreement of 1959); the rest are SI prefixes.
     [Theory]
     [InlineData("62 m", 62_000)]
     [InlineData("1.5m", 1_500)]

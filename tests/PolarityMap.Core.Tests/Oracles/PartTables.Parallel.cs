@@ -22,7 +22,8 @@ public static partial class PartTables
         new(4, 4, 9, 9, 4),
     ];
 
-    // Source: trade facts 4.1, eight lanes on one row of sixteen. Lane order from memory; sixteen fibres, 8 and 8: 4 sources.
+    // Source: interface facts 3, eight lanes on one row of sixteen: lane k is Tx k with Rx 17-k; pairing 1 source, positions
+    // derived. Sixteen fibres, 8 and 8: 4 sources (trade facts 4.1).
     public static readonly IReadOnlyList<LaneRow> EightLanes =
     [
         new(1, 1, 16, 16, 1),
@@ -36,7 +37,8 @@ public static partial class PartTables
     ];
 
     // Source: trade facts 4.1, ten lanes on two rows of twelve: transmit in the middle ten of the bottom row.
-    // Which row: IEEE 802.3ba from memory; two rows of twelve: 2 sources. The order of the lanes is not stated.
+    // Which row is from memory, so tests use the rows only where either choice gives the same verdict; two rows of twelve: 2
+    // sources. The order of the lanes is not stated.
     public static readonly IReadOnlyList<int> TenLaneTransmit = [14, 15, 16, 17, 18, 19, 20, 21, 22, 23];
 
     // Source: as TenLaneTransmit; receive in the middle ten of the top row.
