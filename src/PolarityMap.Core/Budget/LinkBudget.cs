@@ -1,4 +1,3 @@
-using PolarityMap.Core.Optics;
 using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Budget;
@@ -24,9 +23,6 @@ public sealed record LinkBudget(int Link, LinkEnd From, LinkEnd To, IReadOnlyLis
     /// on the makers' word, which is a remark and not a fault.
     /// </summary>
     public bool FailsByStandard => !Strands.Any(s => s.IsOverLoss) && Strands.Any(s => s.FailsByStandard);
-
-    /// <summary>True when a margin is asked for and a strand that fits keeps less.</summary>
-    public bool KeepsTooLittle(Decibel? margin) => margin is { } least && Strands.Any(s => s.Margin is { } m && m >= Decibel.Zero && m < least);
 
     /// <summary>Orders strands by how little they have to spare.</summary>
     internal static int WorstFirst(StrandBudget a, StrandBudget b)

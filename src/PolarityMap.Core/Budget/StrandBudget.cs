@@ -77,9 +77,6 @@ public sealed record StrandBudget
     /// <summary>How far the application reaches on this fibre.</summary>
     public Length? DistanceLimit => Limit?.Distance;
 
-    /// <summary>How much longer it might be, or null where it is too long or no limit is known.</summary>
-    public Length? LengthLeft => DistanceLimit is { } limit && Length <= limit ? Length.FromMillimetres(limit.Millimetres - Length.Millimetres) : null;
-
     /// <summary>By how much it is too long, or null.</summary>
     public Length? LengthOver => DistanceLimit is { } limit && Length > limit ? Length.FromMillimetres(Length.Millimetres - limit.Millimetres) : null;
 

@@ -79,12 +79,8 @@ public sealed class ParallelInterface : PartKind
 
         if (name is null)
             return application.Layouts[0];
-        foreach (PortLayout layout in application.Layouts)
-        {
-            if (layout.Name == name)
-                return layout;
-        }
-
+        if (application.FindLayout(name) is { } layout)
+            return layout;
         string known = application.Layouts.Count == 1 ? "it has one layout only; leave it out" : "one of " + string.Join(", ", application.Layouts.Select(l => l.Name));
         faults.Add(new AttributeFault("layout", $"{application.Name} has no layout '{name}': {known}"));
         return null;
