@@ -33,20 +33,7 @@ public sealed class FieldTermination : PartKind
         }
 
         IReadOnlyList<DuplexPair> pairs = values.WiringList("wiring") ?? Named(values.Word("wiring")!, fibres / 2);
-        int[] all = [.. Enumerable.Range(1, fibres)];
-        var seen = new HashSet<int>();
-        foreach (DuplexPair pair in pairs)
-        {
-            foreach (int fibre in (ReadOnlySpan<int>)[pair.A, pair.B])
-            {
-                if (!all.Contains(fibre))
-                    faults.Add(new AttributeFault("wiring", $"there is no fibre {fibre}: the cable has {fibres}"));
-                else if (!seen.Add(fibre))
-                    faults.Add(new AttributeFault("wiring", $"fibre {fibre} is used twice"));
-            }
-        }
-
-        if (faults.Count > 0)
+        if (!WrittenPositions.Check(WrittenPositions.Of(pairs), "wiring", "fibre", f => f >= 1 && f <= fibres ? null : $"there is no fibre {f}: the cable has {fibres}", faults))
             return null;
         var shape = new ShapeBuilder();
         var ports = new int[pairs.Count];

@@ -92,19 +92,10 @@ public sealed class ParallelInterface : PartKind
             faults.Add(new AttributeFault("lanes", $"lanes written out go one way, and those of {application.Name} go both ways on each fibre; leave lanes out"));
         if (layout is { Receptacles: > 1 })
             faults.Add(new AttributeFault("lanes", "lanes written out belong to a port with one receptacle"));
-        var seen = new HashSet<int>();
-        foreach (DuplexPair lane in lanes)
-        {
-            foreach (int position in (ReadOnlySpan<int>)[lane.A, lane.B])
-            {
-                if (position < 1 || position > face.Count)
-                    faults.Add(new AttributeFault("lanes", $"there is no position {position} in a {face}"));
-                else if (used is not null && !used.Contains(position))
-                    faults.Add(new AttributeFault("lanes", $"position {position} carries no fibre; the base uses {string.Join(", ", used)}"));
-                else if (!seen.Add(position))
-                    faults.Add(new AttributeFault("lanes", $"position {position} is used twice"));
-            }
-        }
+        WrittenPositions.Check(WrittenPositions.Of(lanes), "lanes", "position", p =>
+            p < 1 || p > face.Count ? $"there is no position {p} in a {face}"
+            : used is not null && !used.Contains(p) ? $"position {p} carries no fibre; the base uses {string.Join(", ", used)}"
+            : null, faults);
     }
 
     /// <summary>

@@ -32,19 +32,9 @@ internal static class TransitionWiring
             return null;
         }
 
-        var seen = new HashSet<int>();
-        foreach (DuplexPair pair in list)
-        {
-            foreach (int position in (ReadOnlySpan<int>)[pair.A, pair.B])
-            {
-                if (!array.Used.Contains(position))
-                    faults.Add(new AttributeFault("wiring", $"position {position} carries no fibre; a base-{array.Fibres} array uses {string.Join(", ", array.Used)}"));
-                else if (!seen.Add(position))
-                    faults.Add(new AttributeFault("wiring", $"position {position} is used twice"));
-            }
-        }
-
-        return faults.Count == 0 ? list : null;
+        bool sound = WrittenPositions.Check(WrittenPositions.Of(list), "wiring", "position",
+            p => array.Used.Contains(p) ? null : $"position {p} carries no fibre; a base-{array.Fibres} array uses {string.Join(", ", array.Used)}", faults);
+        return sound ? list : null;
     }
 
     /// <summary>Joins the duplex ports to the array port.</summary>
