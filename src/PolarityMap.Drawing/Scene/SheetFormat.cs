@@ -16,6 +16,12 @@ public sealed record SheetFormat
     /// <summary>ISO 216 A5, for the smallest figures; its width just takes the title block.</summary>
     public static SheetFormat A5Landscape => new("A5", 210, 148);
 
+    /// <summary>ISO 216 A5 upright, for a card of a link.</summary>
+    public static SheetFormat A5Portrait => new("A5", 148, 210);
+
+    /// <summary>ISO 216 A6 upright, for a card of a strand.</summary>
+    public static SheetFormat A6Portrait => new("A6", 105, 148);
+
     public static SheetFormat A4Portrait => new("A4", 210, 297);
 
     public static SheetFormat A4Landscape => new("A4", 297, 210);

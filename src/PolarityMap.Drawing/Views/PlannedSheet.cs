@@ -1,0 +1,29 @@
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views;
+
+/// <summary>Where a sheet stands in its set.</summary>
+/// <param name="Sheet">Its number, from 1.</param>
+/// <param name="Sheets">How many there are.</param>
+public readonly record struct SheetPlace(int Sheet, int Sheets);
+
+/// <summary>
+/// A sheet that is planned and not yet drawn: its number in the set is known only when all sheets are planned. Sheets of one
+/// view follow each other, so that one names another by the difference of their numbers.
+/// </summary>
+public abstract class PlannedSheet
+{
+    /// <summary>What a file of it is called, without ending: letters, digits, hyphens; unique within its view.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>What it shows, for the index, such as <c>Network lighting, strands 1 to 8</c>.</summary>
+    public abstract string Subject { get; }
+
+    /// <summary>Kind of drawing in the words of the title block, such as <c>Strand diagram</c>.</summary>
+    public abstract string DocumentType { get; }
+
+    public abstract SheetFormat Format { get; }
+
+    /// <summary>Draws it.</summary>
+    public abstract DrawingSheet Draw(SheetPlace place);
+}
