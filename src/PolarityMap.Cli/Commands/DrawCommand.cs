@@ -1,133 +1,148 @@
 using System.CommandLine;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
-using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
-using PolarityMap.Documents.Text;
-using PolarityMap.Drawing.Svg;
+using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
 
 namespace PolarityMap.Cli.Commands;
 
-/// <summary><c>draw PLANT -o OUT</c>: checks a plant and draws its strands, with what was found marked.</summary>
+/// <summary><c>draw PLANT -o OUT</c>: checks a plant and draws it, with what was found marked.</summary>
 internal sealed class DrawCommand : ICommandFile
 {
+    private readonly Argument<string> _plant = CommonOptions.Plant();
+    private readonly Option<string?> _output = CommonOptions.Output("A file ending in .svg, .pdf or .png, or a folder for one file a sheet; without it the plant's name with .svg.");
+    private readonly Option<string> _view = Words("--view", "VIEW", "What to draw", [.. ViewCatalogue.All.Select(v => v.Name)], ViewCatalogue.All[0].Name);
+    private readonly Option<string?> _network = Named("--network", "Only strands of this network.");
+    private readonly Option<string?> _part = Named("--part", "Only strands that pass this part.");
+    private readonly Option<string?> _link = new("--link") { Description = "Only the strands of this link, named by an end of it.", HelpName = "END" };
+    private readonly Option<int?> _strand = new("--strand") { Description = "Only this strand, by its number.", HelpName = "N" };
+    private readonly Option<string?> _finding = new("--finding") { Description = "Only strands that a finding with this code is about.", HelpName = "CODE" };
+    private readonly Option<bool> _dark = new("--dark") { Description = "Also strands that no interface is on, such as spare fibres." };
+    private readonly Option<string?> _paper = Words("--paper", "SIZE", "Size of the sheets", DrawChoice.Papers);
+    private readonly Option<string?> _orientation = Words("--orientation", "WAY", "Way round of the sheets", DrawChoice.Orientations);
+    private readonly Option<string?> _split = Words("--split", "BY", "By what a set is divided into sheets", DrawChoice.Divisions);
+    private readonly Option<string?> _date = new("--date") { Description = "Date of issue for the title block, in place of the document's.", HelpName = "YYYY-MM-DD" };
+    private readonly Option<string?> _revision = new("--revision") { Description = "Revision for the title block, in place of the document's.", HelpName = "TEXT" };
+    private readonly Option<string?> _as = Words("--as", "FORM", "What a folder gets", SheetFileOptions.Formats);
+    private readonly Option<int?> _dpi = new("--dpi") { Description = $"Resolution of a PNG; without it {SheetFileOptions.UsualDotsPerInch}.", HelpName = "N" };
+    private readonly Option<bool> _bare = new("--without-font") { Description = "Leave the font out of an SVG: smaller, for word processors; right only where PolarityMap Sans is installed." };
+
     public Command Build(CommandContext context)
     {
-        Argument<string> plant = CommonOptions.Plant();
-        Option<string?> output = CommonOptions.Output("An SVG file, or a folder for one sheet per network; without it the plant's name with .svg.");
-        var network = new Option<string?>("--network") { Description = "Only strands of this network.", HelpName = "NAME" };
-        var part = new Option<string?>("--part") { Description = "Only strands that pass this part.", HelpName = "NAME" };
-        var view = new Option<string>("--view") { Description = "What to draw: " + string.Join(", ", ViewCatalogue.All.Select(v => v.Name)) + ".", HelpName = "VIEW", DefaultValueFactory = static _ => ViewCatalogue.All[0].Name };
-        view.AcceptOnlyFromAmong([.. ViewCatalogue.All.Select(v => v.Name)]);
-        var dark = new Option<bool>("--dark") { Description = "Also strands that no interface is on, such as spare fibres." };
-        var bare = new Option<bool>("--without-font") { Description = "Leave the font out of the file: smaller, for word processors; right only where PolarityMap Sans is installed." };
         var command = new Command("draw",
             """
-            Draw every strand from end to end as SVG, with the findings marked.
+            Draw a plant, strand by strand or as another view, with the findings marked.
+
+            One SVG or PNG file holds one sheet as large as it has to be. A folder or a PDF holds a set of standard sheets; several
+            strand sheets have an index and an overview before them, and a strand that goes on elsewhere names sheet and zone.
 
             Exit status: 0 drawn, also when something was found; 2 the document or the call is wrong, nothing is written.
 
             Examples:
               polaritymap draw plant.yaml
-              polaritymap draw plant.yaml -o sheets/          one sheet per network
+              polaritymap draw plant.yaml -o plant.pdf --paper A4        all sheets, divided by network
+              polaritymap draw plant.yaml -o sheets/ --split room
               polaritymap draw plant.yaml --network lighting -o lighting.svg
-              polaritymap draw plant.yaml --part TRUNK --without-font -o trunk.svg
-            """) { plant, output, view, network, part, dark, bare };
-        command.SetAction(parsed =>
+              polaritymap draw plant.yaml --view card --link LX-SW/7 -o card.pdf
+              polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
+            """)
         {
-            string path = parsed.GetValue(plant)!;
-            if (PlantFile.Trace(path, "text", context) is not { } traced)
-                return ExitStatus.Wrong;
-            CheckReport report = CheckReport.Of(traced);
-            var choice = new Choice
-            {
-                Network = IndexOf(parsed.GetValue(network), "network", traced.Plant.Networks.Select(n => n.Name)),
-                Part = IndexOf(parsed.GetValue(part), "part", traced.Plant.Parts.Select(p => p.Name)),
-                WithDark = parsed.GetValue(dark),
-            };
-            var input = new ViewInput(traced, Selection.Of(traced, report.Findings, choice));
-            string target = parsed.GetValue(output) ?? Path.ChangeExtension(Path.GetFileName(path), ".svg");
-            bool folder = target.EndsWith('/') || target.EndsWith(Path.DirectorySeparatorChar) || Directory.Exists(context.FullPath(target));
-            IDrawingView chosen = ViewCatalogue.Find(parsed.GetValue(view)!)!;
-            List<(string Path, string Svg)> sheets = chosen != ViewCatalogue.All[0] ? All(chosen, input, target, folder, !parsed.GetValue(bare)) : folder
-                ? PerNetwork(traced, report.Findings, input, target, !parsed.GetValue(bare))
-                : [(target, Sheet(input, !parsed.GetValue(bare), new SheetPlace(1, 1)) ?? throw Nothing())];
-            if (sheets.Count == 0)
-                throw Nothing();
-            foreach ((string file, string svg) in sheets)
-                WholeFile.Write(context.FullPath(file), svg);
-            context.Out.WriteLine(report.Verdict());
-            foreach ((string file, _) in sheets)
-                context.Out.WriteLine($"Look at {file}");
-            return ExitStatus.Clean;
-        });
+            _plant, _output, _view, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _date, _revision, _as, _dpi, _bare,
+        };
+        command.SetAction(parsed => Run(parsed, context));
         return command;
     }
 
-    private static CallException Nothing() =>
-        new("there is no strand to draw: nothing that was chosen is plugged into an interface; add --dark to draw strands without one");
-
-    private static List<(string Path, string Svg)> All(IDrawingView view, ViewInput input, string target, bool folder, bool embed)
+    private int Run(ParseResult parsed, CommandContext context)
     {
-        IReadOnlyList<PlannedSheet> planned = view.Plan(input);
-        if (!folder && planned.Count > 1)
-            throw new CallException($"the {view.Name} view has {planned.Count} sheets; name a folder with -o, such as sheets/");
-        return [.. planned.Select((s, i) => (folder ? Path.Combine(target, FileName(s.Name)) : target, SvgWriter.Write(s.Draw(new SheetPlace(i + 1, planned.Count)), new SvgOptions { EmbedFont = embed })))];
+        string path = parsed.GetValue(_plant)!;
+        string target = parsed.GetValue(_output) ?? Path.ChangeExtension(Path.GetFileName(path), ".svg");
+        string? date = DateOf(parsed.GetValue(_date));
+        if (PlantFile.Trace(path, "text", context) is not { } traced)
+            return ExitStatus.Wrong;
+        CheckReport report = CheckReport.Of(traced);
+        PlantTitle title = traced.Plant.Title;
+        title = title with { Date = date ?? title.Date, Revision = parsed.GetValue(_revision) ?? title.Revision };
+        var options = new SheetFileOptions(new PdfDetails(title.Title.Length > 0 ? title.Title : Path.GetFileNameWithoutExtension(path)) { Author = title.Author, Subject = title.Site, Date = title.Date })
+        {
+            As = parsed.GetValue(_as),
+            DotsPerInch = parsed.GetValue(_dpi),
+            EmbedFont = !parsed.GetValue(_bare),
+        };
+        IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet: SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase));
+        var sheets = new (string, DrawingSheet)[planned.Count];
+        for (int i = 0; i < sheets.Length; i++)
+            sheets[i] = (planned[i].Name, planned[i].Draw(new SheetPlace(i + 1, sheets.Length)));
+        IReadOnlyList<string> files = SheetFiles.Write(context, target, sheets, options);
+        context.Out.WriteLine(report.Verdict());
+        const int mostNamed = 12;
+        foreach (string file in files.Take(mostNamed))
+            context.Out.WriteLine($"Look at {file}");
+        if (files.Count > mostNamed)
+            context.Out.WriteLine($"and {files.Count - mostNamed} more; {files[0]} is the index");
+        return ExitStatus.Clean;
     }
 
-    private static string? Sheet(ViewInput input, bool embed, SheetPlace place)
+    private IReadOnlyList<PlannedSheet> Plan(ParseResult parsed, TracedPlant traced, CheckReport report, PlantTitle title, bool isSet)
     {
+        string? split = parsed.GetValue(_split);
+        string? paper = parsed.GetValue(_paper), orientation = parsed.GetValue(_orientation);
+        var choice = new Choice
+        {
+            Network = DrawChoice.IndexOf(parsed.GetValue(_network), "network", traced.Plant.Networks.Select(n => n.Name)),
+            Part = DrawChoice.IndexOf(parsed.GetValue(_part), "part", traced.Plant.Parts.Select(p => p.Name)),
+            Link = DrawChoice.LinkOf(parsed.GetValue(_link), traced.Plant),
+            Strand = DrawChoice.StrandOf(parsed.GetValue(_strand), traced),
+            Finding = parsed.GetValue(_finding) is { } code ? CodeOf(code, report) : null,
+            WithDark = parsed.GetValue(_dark),
+        };
+
+        // A single file holds one sheet as large as it has to be, unless the call says on what paper or how divided.
+        bool one = !isSet && split is null && paper is null && orientation is null;
+        var input = new ViewInput(traced, Selection.Of(traced, report.Findings, choice))
+        {
+            Title = title,
+            Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one),
+            Division = one ? SheetDivision.None : split is null ? SheetDivision.Network : (SheetDivision)DrawChoice.IndexOf(split, "division", DrawChoice.Divisions),
+        };
         try
         {
-            IReadOnlyList<PlannedSheet> sheets = ViewCatalogue.All[0].Plan(input);
-            return sheets.Count == 0 ? null : SvgWriter.Write(sheets[0].Draw(place), new SvgOptions { EmbedFont = embed });
+            IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, ViewCatalogue.Find(parsed.GetValue(_view)!)!);
+            return planned.Count > 0 ? planned
+                : throw new CallException("there is no strand to draw: nothing that was chosen is plugged into an interface; add --dark to draw strands without one");
         }
         catch (DrawingTooLargeException tooLarge)
         {
-            throw new CallException($"{tooLarge.Message}; choose some with --network or --part");
+            throw new CallException($"{tooLarge.Message}; {(isSet ? "choose a larger --paper" : "name a folder or a .pdf for a set of sheets, or choose some with --network or --part")}");
         }
     }
 
-    /// <summary>One sheet for each network, or one for all where the plant has none or the call names one.</summary>
-    private static List<(string Path, string Svg)> PerNetwork(TracedPlant traced, IReadOnlyList<Finding> findings, ViewInput input, string folder, bool embed)
+    private static string CodeOf(string code, CheckReport report)
     {
-        var sheets = new List<(string, string)>();
-        IReadOnlyList<Network> networks = traced.Plant.Networks;
-        Choice choice = input.Selection.Choice;
-        if (networks.Count == 0 || choice.Network >= 0)
-        {
-            string name = choice.Network >= 0 ? networks[choice.Network].Name : "strands";
-            if (Sheet(input, embed, new SheetPlace(1, 1)) is { } svg)
-                sheets.Add((Path.Combine(folder, FileName(name)), svg));
-            return sheets;
-        }
-
-        for (int n = 0; n < networks.Count; n++)
-        {
-            ViewInput narrowed = input with { Selection = Selection.Of(traced, findings, choice with { Network = n }) };
-            if (Sheet(narrowed, embed, new SheetPlace(n + 1, networks.Count)) is { } svg)
-                sheets.Add((Path.Combine(folder, FileName(networks[n].Name)), svg));
-        }
-
-        return sheets;
+        string[] codes = [.. report.Findings.Select(f => f.Rule.Code).Distinct().Order(StringComparer.Ordinal)];
+        _ = DrawChoice.IndexOf(code, "finding", codes);
+        return code;
     }
 
-    /// <summary>A file name from a name of the document: it cannot leave the folder.</summary>
-    private static string FileName(string name) =>
-        string.Concat(name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-')) + ".svg";
+    private static string? DateOf(string? date) =>
+        date is null || DateOnly.TryParseExact(date, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out _)
+            ? date : throw new CallException($"'{date}' is no date; write it as 2026-03-01");
 
-    private static int IndexOf(string? wanted, string what, IEnumerable<string> names)
+    private static Option<string?> Named(string name, string description) => new(name) { Description = description, HelpName = "NAME" };
+
+    private static Option<string?> Words(string name, string help, string description, IReadOnlyList<string> words)
     {
-        if (wanted is null)
-            return -1;
-        string[] all = [.. names];
-        int index = Array.IndexOf(all, wanted);
-        if (index >= 0)
-            return index;
-        string? near = NearestWord.Find(wanted, all);
-        throw new CallException($"there is no {what} '{wanted}'"
-            + (near is not null ? $"; did you mean '{near}'?" : all.Length is > 0 and <= 12 ? $"; expected one of {string.Join(", ", all)}" : ""));
+        var option = new Option<string?>(name) { Description = $"{description}: {string.Join(", ", words)}.", HelpName = help };
+        option.AcceptOnlyFromAmong([.. words]);
+        return option;
+    }
+
+    private static Option<string> Words(string name, string help, string description, IReadOnlyList<string> words, string usual)
+    {
+        var option = new Option<string>(name) { Description = $"{description}: {string.Join(", ", words)}.", HelpName = help, DefaultValueFactory = _ => usual };
+        option.AcceptOnlyFromAmong([.. words]);
+        return option;
     }
 }

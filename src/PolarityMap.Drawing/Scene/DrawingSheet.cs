@@ -15,6 +15,9 @@ public sealed class DrawingSheet
     /// <summary>What the sheet shows, in a sentence or two; may be empty.</summary>
     public string Description { get; init; } = "";
 
+    /// <summary>Places that lead to other sheets of the set.</summary>
+    public IReadOnlyList<SheetLink> Links { get; init; } = [];
+
     /// <summary>Layers from the paper upwards: sheet, parts, strands, labels, findings.</summary>
     public required IReadOnlyList<SceneGroup> Layers { get; init; }
 }

@@ -23,20 +23,21 @@ public sealed class SheetFrame
     public SceneGroup Drawing { get; }
 
     /// <summary>Free drawing space: the full width inside the frame, above the title block.</summary>
-    public Area Free => Frame with { Height = Frame.Height - TitleBlockDrawing.HeightMm };
+    public Area Free => FreeOf(Frame);
 
     /// <summary>Free space left of the title block, as for a legend; without width where the block fills the sheet.</summary>
-    public Area BesideTitleBlock => new(
-        Frame.X,
-        Frame.Bottom - TitleBlockDrawing.HeightMm,
-        Frame.Width - TitleBlockDrawing.WidthMm,
-        TitleBlockDrawing.HeightMm);
+    public Area BesideTitleBlock => BesideTitleBlockOf(Frame);
+
+    /// <summary>The free drawing space of a sheet whose frame is not drawn yet.</summary>
+    public static Area FreeOf(SheetFormat format) => FreeOf(FrameOf(format));
+
+    /// <summary>The space left of the title block of a sheet whose frame is not drawn yet.</summary>
+    public static Area BesideTitleBlockOf(SheetFormat format) => BesideTitleBlockOf(FrameOf(format));
 
     /// <summary>Draws the frame of a sheet.</summary>
     public static SheetFrame For(SheetFormat format, TitleBlock title)
     {
-        var frame = new Area(
-            FilingBorder, Border, format.WidthMm - FilingBorder - Border, format.HeightMm - (2 * Border));
+        Area frame = FrameOf(format);
         var elements = new List<SceneElement>(96);
         SheetZones.Append(format, frame, elements);
         TitleBlockDrawing.Append(title, frame, elements);
@@ -45,6 +46,17 @@ public sealed class SheetFrame
         elements.Add(new Box(frame.X, frame.Y, frame.Width, frame.Height, 0, Palette.Ink, LineWidths.Frame));
         return new SheetFrame(format, frame, new SceneGroup("frame", elements));
     }
+
+    private static Area FrameOf(SheetFormat format) =>
+        new(FilingBorder, Border, format.WidthMm - FilingBorder - Border, format.HeightMm - (2 * Border));
+
+    private static Area FreeOf(Area frame) => frame with { Height = frame.Height - TitleBlockDrawing.HeightMm };
+
+    private static Area BesideTitleBlockOf(Area frame) => new(
+        frame.X,
+        frame.Bottom - TitleBlockDrawing.HeightMm,
+        frame.Width - TitleBlockDrawing.WidthMm,
+        TitleBlockDrawing.HeightMm);
 
     /// <summary>Zone of a place on the sheet, letter then numeral: <c>C4</c>.</summary>
     public string ZoneAt(double x, double y) => SheetZones.At(Format, x, y);

@@ -24,6 +24,12 @@ public abstract class PlannedSheet
 
     public abstract SheetFormat Format { get; }
 
+    /// <summary>The strands on it, as the traced plant counts them; empty where it shows none by itself.</summary>
+    public virtual IReadOnlyList<int> Strands => [];
+
+    /// <summary>The parts drawn on it, as the plant counts them; empty where the index need not name it.</summary>
+    public virtual IReadOnlyCollection<int> Parts => [];
+
     /// <summary>Draws it.</summary>
     public abstract DrawingSheet Draw(SheetPlace place);
 }

@@ -71,8 +71,8 @@ public sealed class Selection
     }
 
     /// <summary>The same choice narrowed to some of its strands.</summary>
-    public Selection Narrowed(IReadOnlyList<int> strands, string words) =>
-        new([.. strands], [.. About(Findings, strands, Choice).Where(f => f.Strands.Count > 0)], words, Choice);
+    public Selection Narrowed(IReadOnlyList<int> strands) =>
+        new([.. strands], Findings.Count == 0 ? [] : [.. About(Findings, strands, Choice).Where(f => f.Strands.Count > 0)], Words, Choice);
 
     /// <summary>A finding without a strand belongs to the plant as a whole and stands in words only.</summary>
     private static IReadOnlyList<Finding> About(IReadOnlyList<Finding> findings, IReadOnlyList<int> strands, Choice choice)

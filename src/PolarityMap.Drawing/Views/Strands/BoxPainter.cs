@@ -5,7 +5,7 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws parts: boxes with their names, the cells of their positions, and the words beside them.</summary>
-internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY)
+internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY, int page)
 {
     /// <summary>Filled boxes, to lie under the strands.</summary>
     public List<SceneElement> Boxes { get; } = [];
@@ -20,6 +20,8 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     {
         for (int c = 0; c < layout.Columns.Count; c++)
         {
+            if (placement.Columns[c].Page != page)
+                continue;
             PaintHead(c);
             foreach (Node node in layout.Columns[c])
                 PaintBox(node, placement.Columns[c]);

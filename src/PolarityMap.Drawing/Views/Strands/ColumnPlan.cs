@@ -9,21 +9,28 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal static class ColumnPlan
 {
-    public static Layout Make(TracedPlant traced, IReadOnlyList<int> strands)
+    public static Layout Make(StrandHops all, IReadOnlyList<Piece> pieces)
     {
-        var hops = new IReadOnlyList<Hop>[strands.Count];
+        TracedPlant traced = all.Traced;
+        var hops = new IReadOnlyList<Hop>[pieces.Count];
         Mating[] refused = [.. traced.Plant.Matings.Where(m => !traced.Plant.Fits(m))];
         HashSet<PortRef> rightOfRefused = [.. refused.Select(m => m.B)];
         for (int i = 0; i < hops.Length; i++)
-            hops[i] = Facing(traced, rightOfRefused, traced.Hops(strands[i]));
+            hops[i] = Facing(traced, rightOfRefused, Shown(all, pieces[i]));
         Dictionary<int, int> ranks = Ranks(hops, refused);
         var layout = new Layout();
         var nodes = new Dictionary<(int Part, int Column), Node>();
         for (int i = 0; i < hops.Length; i++)
-            AddWay(layout, nodes, ranks, strands[i], hops[i]);
+            AddWay(layout, nodes, ranks, new Way(pieces[i], all.GoesOn(pieces[i])), hops[i]);
         foreach (Node node in nodes.Values)
             node.IsOnePortEachSide = IsOnePort(traced, node.Left) && IsOnePort(traced, node.Right);
         return layout;
+    }
+
+    private static IReadOnlyList<Hop> Shown(StrandHops all, Piece piece)
+    {
+        IReadOnlyList<Hop> hops = all.Of(piece.Strand);
+        return piece.Count == hops.Count ? hops : [.. hops.Skip(piece.First).Take(piece.Count)];
     }
 
     /// <summary>
@@ -127,20 +134,14 @@ internal static class ColumnPlan
         return finished;
     }
 
-    private static void AddWay(Layout layout, Dictionary<(int Part, int Column), Node> nodes, Dictionary<int, int> ranks, int strand, IReadOnlyList<Hop> hops)
+    private static void AddWay(Layout layout, Dictionary<(int Part, int Column), Node> nodes, Dictionary<int, int> ranks, Way way, IReadOnlyList<Hop> hops)
     {
-        int column = -1;
-        Way? way = null;
+        int strand = way.Strand;
+        int column = ranks[hops[0].Part] - 1;
+        way.FirstColumn = column + 1;
         foreach (Hop hop in hops)
         {
-            int rank = ranks[hop.Part];
-            if (way is null)
-            {
-                way = new Way(strand, rank);
-                column = rank - 1;
-            }
-
-            int target = Math.Max(rank, column + 1);
+            int target = Math.Max(ranks[hop.Part], column + 1);
             while (++column < target)
             {
                 var passing = new Row(strand, -1, column);
@@ -164,6 +165,6 @@ internal static class ColumnPlan
             way.Passages.Add(new Passage(node, into, from));
         }
 
-        layout.Ways.Add(way!);
+        layout.Ways.Add(way);
     }
 }

@@ -6,7 +6,7 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws how the keys of array matings lie.</summary>
-internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant traced, double originX, double originY)
+internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant traced, double originX, double originY, int page)
 {
     /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
     private const double KeyHeight = 1.4;
@@ -20,6 +20,8 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         var seen = new HashSet<PortRef>();
         foreach (Way way in layout.Ways)
         {
+            if (way is { ComesIn: true, Passages: [{ In: { Position: >= 0 } first, Node: { } box }, ..] })
+                PaintCut(way.FirstColumn, box, first, left: true, seen);
             for (int i = 0; i + 1 < way.Passages.Count; i++)
             {
                 if (way.Passages[i].Out is not { Position: >= 0 } from || way.Passages[i + 1].In is not { Position: >= 0 } to)
@@ -35,9 +37,32 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
 
                 PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, port, traced.Graph.PlaceOf(to.Position).Port, mating);
             }
+
+            if (way is { GoesOn: true, Passages: [.., { Out: { Position: >= 0 } last, Node: { } end }] })
+                PaintCut(way.LastColumn, end, last, left: false, seen);
         }
 
         return _marks;
+    }
+
+    private bool IsHere(int column) => placement.Columns[column].Page == page;
+
+    /// <summary>The key of a connector whose partner is on another sheet.</summary>
+    private void PaintCut(int column, Node box, Row row, bool left, HashSet<PortRef> seen)
+    {
+        PortRef port = traced.Graph.PlaceOf(row.Position).Port;
+        if (!IsHere(column) || traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || traced.MatingAt(row.Position) is not { } mating)
+            return;
+        Row first = (left ? box.Left : box.Right).First(r => traced.Graph.PlaceOf(r.Position).Port == port);
+        double x = left ? X(placement.Columns[column].X) - 1.1 : X(placement.Columns[column].Right) + 1.1;
+        double top = Y(first) - (Measures.Pitch / 2) + Measures.Inset;
+
+        // Half of the pair is here, so the tab alone would say nothing: the partner's lies beside it.
+        double reach = SheetText.Width(mating.Keys.Word());
+        double other = left ? x - reach - 3 : x + reach + 3;
+        _marks.Add(Marks.KeyUp(x, top));
+        _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(other, top) : Marks.KeyDown(other, top - KeyHeight));
+        _marks.Add(new Label((x + other) / 2, top - 2.1, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
     private double X(double x) => originX + x;
@@ -47,7 +72,7 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
     /// <summary>Between small boxes that are all keyed alike the word stands once, at the top of the gutter.</summary>
     private void PaintSharedKeys(int column, Mating mating)
     {
-        if (!_keyedGutters.Add(column))
+        if (!IsHere(column) || !_keyedGutters.Add(column))
             return;
         double top = layout.Columns[column].Concat(layout.Columns[column + 1]).Where(n => n.NameInside).Select(placement.Top).Min();
         double left = placement.Columns[column].Right;
@@ -66,11 +91,12 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         double rightX = X(placement.Columns[column + 1].X) - 1.1;
         double topLeft = Y(left[0]) - (Measures.Pitch / 2) + Measures.Inset;
         double topRight = Y(right[0]) - (Measures.Pitch / 2) + Measures.Inset;
-        _marks.Add(Marks.KeyUp(leftX, topLeft));
-        if (mating.Keys == Keying.Aligned)
-            _marks.Add(Marks.KeyUp(rightX, topRight));
-        else
-            _marks.Add(Marks.KeyDown(rightX, topRight - KeyHeight));
+        if (IsHere(column))
+            _marks.Add(Marks.KeyUp(leftX, topLeft));
+        if (IsHere(column + 1))
+            _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(rightX, topRight) : Marks.KeyDown(rightX, topRight - KeyHeight));
+        if (!IsHere(column))
+            return;
 
         // Where the two do not lie side by side the word stands at the left one.
         string word = mating.Keys.Word();

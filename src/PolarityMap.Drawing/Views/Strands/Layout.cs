@@ -61,12 +61,24 @@ internal sealed class Node(int part, int column)
 /// <param name="Out">Where it leaves to the right, or null where it ends.</param>
 internal sealed record Passage(Node? Node, Row? In, Row? Out);
 
-/// <summary>A strand with its passages, from column <see cref="FirstColumn"/> on without a gap.</summary>
-internal sealed class Way(int strand, int firstColumn)
+/// <summary>A strand, or a stretch of one, with its passages from column <see cref="FirstColumn"/> on without a gap.</summary>
+/// <param name="piece">What is shown of the strand.</param>
+/// <param name="goesOn">True when the strand goes on beyond the right end.</param>
+internal sealed class Way(Piece piece, bool goesOn)
 {
-    public int Strand { get; } = strand;
+    public Piece Piece => piece;
 
-    public int FirstColumn { get; } = firstColumn;
+    public int Strand => piece.Strand;
+
+    /// <summary>True when the strand comes from another sheet.</summary>
+    public bool ComesIn => piece.First > 0;
+
+    /// <summary>True when the strand goes on on another sheet.</summary>
+    public bool GoesOn => goesOn;
+
+    public int FirstColumn { get; set; }
+
+    public int LastColumn => FirstColumn + Passages.Count - 1;
 
     public List<Passage> Passages { get; } = [];
 }

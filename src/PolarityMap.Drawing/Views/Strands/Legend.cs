@@ -16,6 +16,10 @@ internal static class Legend
     public const string Caution =
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port. Local codes and trained persons come first.";
 
+    /// <summary>The caution in one line of a width.</summary>
+    public static string ShortCaution(double width) =>
+        SheetText.Width(Caution) <= width ? Caution : "Assume every fibre is live: never look into a fibre end, plug or port.";
+
     /// <summary>What a stranger to the drawing has to know, told by a strand of the sheet itself.</summary>
     private static string Reading(SampleStrand sample) =>
         $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of this sheet, {ColourWords(sample.Colour)}"
@@ -39,15 +43,17 @@ internal static class Legend
     private const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
-    public static double FootHeight(SheetFrame frame, IReadOnlyList<Finding> findings, SampleStrand sample) =>
-        2 + (Lines(findings, frame.Free.Width, sample).Count * Measures.LineOfText) + (KeysFitBeside(frame) ? 0 : KeysHeight);
+    public static double FootHeight(SheetFormat format, IReadOnlyList<Finding> findings, SampleStrand sample) =>
+        2 + (Lines(findings, SheetFrame.FreeOf(format).Width, sample).Count * Measures.LineOfText) + (KeysFitBeside(format) ? 0 : KeysHeight);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
-    public static Area KeysArea(SheetFrame frame) => KeysFitBeside(frame)
-        ? frame.BesideTitleBlock
-        : new Area(frame.Free.X, frame.Free.Bottom - KeysHeight, frame.Free.Width, KeysHeight);
+    public static Area KeysArea(SheetFormat format)
+    {
+        Area free = SheetFrame.FreeOf(format);
+        return KeysFitBeside(format) ? SheetFrame.BesideTitleBlockOf(format) : free with { Y = free.Bottom - KeysHeight, Height = KeysHeight };
+    }
 
-    private static bool KeysFitBeside(SheetFrame frame) => frame.BesideTitleBlock.Width > 80;
+    private static bool KeysFitBeside(SheetFormat format) => SheetFrame.BesideTitleBlockOf(format).Width > 80;
 
     /// <summary>Colours and marks, beside the title block.</summary>
     public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)

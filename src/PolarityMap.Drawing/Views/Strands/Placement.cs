@@ -16,6 +16,9 @@ internal sealed class ColumnPlace
     /// <summary>The band it is in, from 0 at the top; a drawing that is not folded has one.</summary>
     public int Band { get; set; }
 
+    /// <summary>The sheet that its band is on, from 0; bands that one sheet does not take go on on the next.</summary>
+    public int Page { get; set; }
+
     /// <summary>Cells at the left edge; 0 without left rows.</summary>
     public double LeftCell { get; init; }
 
@@ -43,13 +46,13 @@ internal sealed record GutterPlace(double ArrowLeft, double ArrowRight, double L
 {
     public double Width => ArrowLeft + ArrowRight + (Crossing > 0 ? (2 * Label) + Crossing : Label);
 
-    /// <summary>Room that the gutter takes at the end of a band and again at the start of the next.</summary>
-    public double HalfWidth => Math.Max(ArrowLeft, ArrowRight) + Label + Marks.ArrowLength + 1;
+    /// <summary>Room that the gutter takes at the end of a band and again at the start of the next, with a mark of a width at its end.</summary>
+    public double HalfWidth(double mark) => Math.Max(ArrowLeft, ArrowRight) + Label + mark;
 }
 
 /// <summary>
-/// Turns slots and columns into millimetres. A drawing wider than its sheet is folded: it goes on in a further band below,
-/// and every strand repeats its label where it leaves one band and enters the next.
+/// Turns slots and columns into millimetres. A drawing wider than its sheet is folded: it goes on in a further band below, or
+/// on the next sheet, and every strand repeats its label where it leaves one band and enters the next.
 /// </summary>
 internal sealed class Placement
 {
@@ -58,6 +61,7 @@ internal sealed class Placement
     private readonly SheetText _text;
     private readonly double _stage;
     private readonly double _widest;
+    private readonly double _mark;
     private readonly double[] _y;
     private readonly Dictionary<int, Keying> _commonKeys = [];
 
@@ -66,13 +70,15 @@ internal sealed class Placement
     /// <param name="text">Its words.</param>
     /// <param name="stage">Horizontal room for one exchange of neighbours.</param>
     /// <param name="widest">The widest a band may be.</param>
-    public Placement(TracedPlant traced, Layout layout, SheetText text, double stage, double widest = double.PositiveInfinity)
+    /// <param name="highest">The height of a sheet's drawing space, where bands may go on on the next sheet.</param>
+    public Placement(TracedPlant traced, Layout layout, SheetText text, double stage, double widest = double.PositiveInfinity, double highest = double.PositiveInfinity)
     {
         _traced = traced;
         _layout = layout;
         _text = text;
         _stage = stage;
         _widest = widest;
+        _mark = double.IsFinite(highest) ? CutMarks.Width : RingWidth;
         _y = new double[layout.SlotCount];
         // The heights do not depend on the widths but for wrapped captions, so they are made twice.
         for (int s = 0; s < _y.Length; s++)
@@ -81,7 +87,13 @@ internal sealed class Placement
         SetHeights();
         SetWidths();
         SetHeights();
+        BandsOfPage = double.IsFinite(highest) ? Math.Max(1, (int)((highest + Measures.BandGap) / (BandHeight + Measures.BandGap))) : Bands;
+        foreach (ColumnPlace column in Columns)
+            column.Page = column.Band / BandsOfPage;
     }
+
+    /// <summary>Room for the ring of a strand that goes on in the next band.</summary>
+    private const double RingWidth = Marks.ArrowLength + 1;
 
     public ColumnPlace[] Columns { get; }
 
@@ -96,11 +108,17 @@ internal sealed class Placement
     /// <summary>Number of bands.</summary>
     public int Bands => Columns.Length == 0 ? 1 : Columns[^1].Band + 1;
 
+    /// <summary>Number of bands that one sheet takes.</summary>
+    public int BandsOfPage { get; private set; } = 1;
+
+    /// <summary>Number of sheets.</summary>
+    public int Pages => (Bands + BandsOfPage - 1) / BandsOfPage;
+
     /// <summary>Height of one band, from the top of the column heads to below the last box.</summary>
     public double BandHeight { get; private set; }
 
-    /// <summary>Height of all bands.</summary>
-    public double Height => (Bands * (BandHeight + Measures.BandGap)) - Measures.BandGap;
+    /// <summary>Height of the bands of the fullest sheet.</summary>
+    public double Height => (Math.Min(Bands, BandsOfPage) * (BandHeight + Measures.BandGap)) - Measures.BandGap;
 
     /// <summary>Height of a row's middle.</summary>
     public double Y(Row row) => _y[row.Slot] + BandTop(row.Column);
@@ -112,7 +130,7 @@ internal sealed class Placement
     /// <summary>True when the drawing is folded after this column.</summary>
     public bool IsFoldAfter(int column) => column + 1 < Columns.Length && Columns[column + 1].Band > Columns[column].Band;
 
-    private double BandTop(int column) => Columns[column].Band * (BandHeight + Measures.BandGap);
+    private double BandTop(int column) => Columns[column].Band % BandsOfPage * (BandHeight + Measures.BandGap);
 
     /// <summary>
     /// Whether a mating shows its keys itself: always between large boxes; between small ones only where it differs from most
@@ -199,7 +217,13 @@ internal sealed class Placement
 
     private void SetWidths()
     {
-        LeftMargin = _layout.Ways.Any(w => w.FirstColumn == 0 && w.Passages[0].In is not null) ? Measures.Stub + 1 : 0;
+        LeftMargin = 0;
+        foreach (Way way in _layout.Ways)
+        {
+            if (way.FirstColumn == 0 && way.Passages[0].In is not null)
+                LeftMargin = Math.Max(LeftMargin, way.ComesIn ? CutMarks.Room(_text, way.Strand) : Measures.Stub + 1);
+        }
+
         Gutters = new GutterPlace[Math.Max(0, Columns.Length - 1)];
         for (int c = 0; c < Columns.Length; c++)
         {
@@ -245,7 +269,7 @@ internal sealed class Placement
                 end -= back;
             }
 
-            double x = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth;
+            double x = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth(_mark);
             for (int c = first; c < end; c++)
             {
                 Columns[c].X = x;
@@ -253,7 +277,7 @@ internal sealed class Placement
                 x += Columns[c].Width + (c + 1 < end ? Gutters[c].Width : 0);
             }
 
-            Width = Math.Max(Width, x + (end < Columns.Length ? Gutters[end - 1].HalfWidth : 0));
+            Width = Math.Max(Width, x + (end < Columns.Length ? Gutters[end - 1].HalfWidth(_mark) : 0));
             first = end;
             band++;
         }
@@ -262,10 +286,10 @@ internal sealed class Placement
     /// <summary>Width of a band of the columns from one to before another.</summary>
     private double BandWidth(int first, int end)
     {
-        double width = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth;
+        double width = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth(_mark);
         for (int c = first; c < end; c++)
             width += Columns[c].Width + (c + 1 < end ? Gutters[c].Width : 0);
-        return width + (end < Columns.Length ? Gutters[end - 1].HalfWidth : 0);
+        return width + (end < Columns.Length ? Gutters[end - 1].HalfWidth(_mark) : 0);
     }
 
     /// <summary>
@@ -283,7 +307,7 @@ internal sealed class Placement
     private static double LongestWord(string text) => text.Split(' ').Select(w => SheetText.Width(w)).DefaultIfEmpty(0).Max();
 
     /// <summary>Room for an open end with a sign and its code from the left, and one from the right.</summary>
-    private const double LooseEnds = (2 * Measures.Stub) + 16;
+    private const double OpenEnds = (2 * Measures.Stub) + 16;
 
     private GutterPlace PlaceGutter(int column)
     {
@@ -299,19 +323,30 @@ internal sealed class Placement
         }
 
         label = Math.Max(label, keys);
-        if (HasLooseEnds(column, crossing))
-            label = Math.Max(label, LooseEnds);
+        label = Math.Max(label, LooseEnds(column, crossing));
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, Room(At(crossing))));
     }
 
-    /// <summary>True when a strand ends open at either side of a gutter, so that its end and the sign on it need room there.</summary>
-    private bool HasLooseEnds(int column, Crossing crossing)
+    /// <summary>Room that strands need which end open at either side of a gutter, or go on on another sheet: for the end and the sign or mark on it.</summary>
+    private double LooseEnds(int column, Crossing crossing)
     {
-        var from = new HashSet<Row>(crossing.Rows.Select(r => r.Left));
-        var to = new HashSet<Row>(crossing.Rows.Select(r => r.Right));
-        return _layout.Columns[column].Any(n => n.Right.Any(r => !from.Contains(r))) || _layout.Columns[column + 1].Any(n => n.Left.Any(r => !to.Contains(r)));
+        var joined = new HashSet<Row>(crossing.Rows.Select(r => r.Left));
+        joined.UnionWith(crossing.Rows.Select(r => r.Right));
+        double left = 0, right = 0;
+        bool open = _layout.Columns[column].Any(n => n.Right.Any(r => !joined.Contains(r))) || _layout.Columns[column + 1].Any(n => n.Left.Any(r => !joined.Contains(r)));
+        if (!open)
+            return 0;
+        foreach (Way way in _layout.Ways)
+        {
+            if (way.GoesOn && way.LastColumn == column)
+                left = Math.Max(left, CutMarks.Room(_text, way.Strand));
+            if (way.ComesIn && way.FirstColumn == column + 1)
+                right = Math.Max(right, CutMarks.Room(_text, way.Strand));
+        }
+
+        return Math.Max(OpenEnds, left + right);
     }
 
     private void SetHeights()

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -13,11 +14,21 @@ internal sealed class SheetText(TracedPlant traced)
 
     public static double Width(string text, double capHeight = CapHeights.Strand) => FontMetrics.WidthMm(text, capHeight);
 
+    private readonly Dictionary<int, FibreColour> _colours = [];
+
+    /// <summary>The colour of a strand, looked up once.</summary>
+    public FibreColour Colour(int strand)
+    {
+        if (!_colours.TryGetValue(strand, out FibreColour colour))
+            _colours[strand] = colour = StrandColours.Of(traced, strand);
+        return colour;
+    }
+
     /// <summary>The label of a strand in a gutter, such as <c>7 RD</c>.</summary>
-    public string Strand(int strand) => $"{traced.NumberOf(strand)} {StrandColours.Of(traced, strand).Code}";
+    public string Strand(int strand) => $"{traced.NumberOf(strand)} {Colour(strand).Code}";
 
     /// <summary>Width of the label of a strand, with room for the ticks of its tracers at either side, since it stands in the middle.</summary>
-    public double LabelWidth(int strand) => Width(Strand(strand)) + (2 * StrandColours.Of(traced, strand).Tracers);
+    public double LabelWidth(int strand) => Width(Strand(strand)) + (2 * Colour(strand).Tracers);
 
     /// <summary>The name of a row's position in its cell.</summary>
     public string Cell(Row row)

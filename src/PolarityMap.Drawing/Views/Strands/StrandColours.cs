@@ -24,11 +24,14 @@ internal static class StrandColours
     public static bool IsFibre(TracedPlant traced, int strand) => FibreOf(traced, strand) > 0;
 
     /// <summary>The number of the strand's fibre in its longest multi-fibre cable, or 0 where it passes none.</summary>
-    private static int FibreOf(TracedPlant traced, int strand)
+    private static int FibreOf(TracedPlant traced, int strand) => CableOf(traced, traced.Hops(strand))?.Fibre ?? 0;
+
+    /// <summary>The longest cable of more than two fibres on a strand's way and the number of its fibre there; null where it passes none.</summary>
+    public static (int Part, int Fibre)? CableOf(TracedPlant traced, IReadOnlyList<Hop> way)
     {
-        int best = 0;
+        (int, int)? best = null;
         long longest = -1;
-        foreach (Hop hop in traced.Hops(strand))
+        foreach (Hop hop in way)
         {
             Part part = traced.Plant.Parts[hop.Part];
             if (!part.Shape.IsCable || hop.In < 0 || (part.Length?.Millimetres ?? 0) <= longest)
@@ -40,10 +43,10 @@ internal static class StrandColours
             if (port.Face.Family is not (ConnectorFamily.Array or ConnectorFamily.Bare))
                 continue;
             longest = part.Length?.Millimetres ?? 0;
-            best = 0;
+            int fibre = 0;
             for (int i = 0; i < place.Position; i++)
-                best += part.Shape.Inside[port.FirstPosition + i] >= 0 ? 1 : 0;
-            best = Math.Max(1, best);
+                fibre += part.Shape.Inside[port.FirstPosition + i] >= 0 ? 1 : 0;
+            best = (hop.Part, Math.Max(1, fibre));
         }
 
         return best;

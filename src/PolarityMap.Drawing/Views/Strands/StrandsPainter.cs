@@ -6,30 +6,42 @@ using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
-/// <summary>Draws a placed layout: the strands with their labels, arrowheads and marks; boxes and keys have painters of their own.</summary>
-internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement placement, SheetText text, double originX, double originY)
+/// <summary>
+/// Draws one sheet of a placed layout: the strands with their labels, arrowheads and marks; boxes and keys have painters of
+/// their own.
+/// </summary>
+internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace place)
 {
     /// <summary>Room at the right for the marks of findings.</summary>
     public const double MarkWidth = 13;
 
     private const double RingRadius = 1.1;
 
-    private readonly TracedPlant _traced = input.Traced;
-    private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(input.Findings);
+    private readonly Layout layout = sheetful.Layout;
+    private readonly Placement placement = sheetful.Placement;
+    private readonly SheetText text = sheetful.Text;
+    private readonly double originX = sheetful.OriginX;
+    private readonly double originY = sheetful.OriginY;
+    private readonly TracedPlant _traced = sheetful.Input.Traced;
+    private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(sheetful.Input.Findings);
     private readonly List<SceneElement> _strands = [];
     private readonly List<SceneElement> _labels = [];
     private readonly List<SceneElement> _marks = [];
+    private readonly List<SheetLink> _links = [];
     private readonly Dictionary<Crossing, Braid> _braids = [];
+
+    /// <summary>Where a click leads, once painted.</summary>
+    public IReadOnlyList<SheetLink> Links => _links;
 
     /// <summary>The layers in drawing order.</summary>
     public IReadOnlyList<SceneGroup> Paint()
     {
-        var boxes = new BoxPainter(layout, placement, text, originX, originY);
+        var boxes = new BoxPainter(layout, placement, text, originX, originY, page);
         boxes.Paint();
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand)))
             PaintWay(way);
-        IReadOnlyList<SceneElement> keys = new KeyPainter(layout, placement, _traced, originX, originY).Paint();
+        IReadOnlyList<SceneElement> keys = new KeyPainter(layout, placement, _traced, originX, originY, page).Paint();
         return
         [
             new SceneGroup("parts", boxes.Boxes),
@@ -56,50 +68,92 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
 
     private double Y(Row row) => originY + placement.Y(row);
 
+    private bool IsHere(int column) => placement.Columns[column].Page == page;
+
+    /// <summary>Paints the stretches of a strand that are on this sheet; a stretch ends where the drawing is folded.</summary>
     private void PaintWay(Way way)
     {
-        Passage first = way.Passages[0];
-        ColumnPlace column = placement.Columns[way.FirstColumn];
         var routes = new List<Route>();
-        var segments = new List<RouteSegment>();
-        Point start;
-        if (first.In is { } open)
+        int from = way.FirstColumn;
+        while (from <= way.LastColumn)
         {
-            start = new Point(X(column.X - Measures.Stub), Y(open));
-            _marks.Add(EndMark(way.Strand, start.X, start.Y));
-            segments.Add(RouteSegment.Line(new Point(X(column.X), Y(open))));
-        }
-        else
-        {
-            start = new Point(X(column.Right - (column.RightCell / 2)), Y(first.Out!));
+            int to = from;
+            while (to < way.LastColumn && !placement.IsFoldAfter(to))
+                to++;
+            if (IsHere(from))
+                routes.Add(PaintStretch(way, from, to));
+            from = to + 1;
         }
 
-        Row? end = null;
-        for (int i = 0; i < way.Passages.Count; i++)
+        if (routes.Count == 0)
+            return;
+        AddStrand(way, routes);
+        AddArrows(way);
+    }
+
+    private Route PaintStretch(Way way, int first, int last)
+    {
+        var segments = new List<RouteSegment>();
+        Point start = first == way.FirstColumn ? AddStart(way, segments) : AddFoldStart(first - 1, way, way.Passages[first - way.FirstColumn].In!, segments);
+        for (int c = first; c <= last; c++)
         {
-            Passage passage = way.Passages[i];
-            column = placement.Columns[way.FirstColumn + i];
+            Passage passage = way.Passages[c - way.FirstColumn];
+            ColumnPlace column = placement.Columns[c];
             if (passage.Node is { } node && passage.In is { } into && passage.Out is { } from)
                 AddInside(node, column, into, from, segments);
             else if (passage.Out is { } passing)
                 segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(passing))));
-            if (passage.Out is null)
-                end = passage.In;
-            else if (i + 1 < way.Passages.Count && placement.IsFoldAfter(way.FirstColumn + i))
-            {
-                segments.Add(AddFoldEnd(way.FirstColumn + i, way.Strand, passage.Out));
-                routes.Add(Route.Of(start, segments));
-                segments = [];
-                start = AddFoldStart(way.FirstColumn + i, way.Strand, way.Passages[i + 1].In!, segments);
-            }
-            else if (i + 1 < way.Passages.Count)
-                AddGutter(way.FirstColumn + i, way.Strand, passage.Out, way.Passages[i + 1].In!, segments);
+            if (c < last)
+                AddGutter(c, way.Strand, passage.Out!, way.Passages[c + 1 - way.FirstColumn].In!, segments);
         }
 
-        AddEnd(way, end, column, segments);
-        routes.Add(Route.Of(start, segments));
-        AddStrand(way, routes);
-        AddArrows(way);
+        if (last < way.LastColumn)
+            AddFoldEnd(last, way, way.Passages[last - way.FirstColumn].Out!, segments);
+        else
+            AddEnd(way, segments);
+        return Route.Of(start, segments);
+    }
+
+    /// <summary>Where a strand begins: at an interface, at an open end, or where it comes from another sheet.</summary>
+    private Point AddStart(Way way, List<RouteSegment> segments)
+    {
+        ColumnPlace column = placement.Columns[way.FirstColumn];
+        if (way.Passages[0].In is not { } open)
+            return new Point(X(column.Right - (column.RightCell / 2)), Y(way.Passages[0].Out!));
+        segments.Add(RouteSegment.Line(new Point(X(column.X), Y(open))));
+        if (way.ComesIn)
+            return new Point(X(column.X) - AddCutLeft(way, X(column.X), open, new Cut(way.Strand, way.Piece.First - 1)), Y(open));
+        var start = new Point(X(column.X - Measures.Stub), Y(open));
+        _marks.Add(EndMark(way.Strand, start.X, start.Y));
+        return start;
+    }
+
+    /// <summary>Label and mark of a strand that arrives from another sheet at a box's left edge; returns how far they reach.</summary>
+    private double AddCutLeft(Way way, double right, Row row, Cut cut)
+    {
+        double label = text.LabelWidth(way.Strand) + (2 * Measures.LabelLead);
+        AddLabel(right - originX - (label / 2), Y(row), way.Strand);
+        if (sheetful.Cuts.Before(cut) is { } end)
+            AddReference(CutMarks.Arriving(place.Sheet + end.Sheet - sheetful.FirstSheet - page, end.Zone), right - label - 0.6, Y(row), Anchor.End, end);
+        return label;
+    }
+
+    /// <summary>Label and mark of a strand that goes on on another sheet from a box's right edge; returns how far the line reaches.</summary>
+    private double AddCutRight(Way way, double left, Row row, Cut cut)
+    {
+        double label = text.LabelWidth(way.Strand) + (2 * Measures.LabelLead);
+        AddLabel(left - originX + (label / 2), Y(row), way.Strand);
+        if (sheetful.Cuts.After(cut) is { } end)
+            AddReference(CutMarks.Leaving(place.Sheet + end.Sheet - sheetful.FirstSheet - page, end.Zone), left + label + 0.6, Y(row), Anchor.Start, end);
+        return label;
+    }
+
+    private void AddReference(string words, double x, double y, Anchor anchor, CutRegister.End end)
+    {
+        var label = Label.CentredOn(x, y, words, CapHeights.Strand, anchor, Palette.Ink);
+        _labels.Add(label);
+        Area extent = label.Extent();
+        _links.Add(new SheetLink(new Area(extent.X, extent.Y - 0.8, extent.Width, extent.Height + 1.6), place.Sheet + end.Sheet - sheetful.FirstSheet - page));
     }
 
     private void AddInside(Node node, ColumnPlace column, Row into, Row from, List<RouteSegment> segments)
@@ -110,27 +164,38 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
 
-    /// <summary>The strand's end at the right of a band: its label, and a ring that says it goes on below.</summary>
-    private RouteSegment AddFoldEnd(int column, int strand, Row from)
+    /// <summary>The strand's end at the right of a band: its label, and a ring that says it goes on below, or the mark of another sheet.</summary>
+    private void AddFoldEnd(int column, Way way, Row from, List<RouteSegment> segments)
     {
         GutterPlace gutter = placement.Gutters[column];
         double x = placement.Columns[column].Right + gutter.ArrowLeft;
-        AddLabel(x + (gutter.Label / 2), Y(from), strand);
-        double end = X(x + gutter.Label + RingRadius + 0.5);
-        _marks.Add(GoesOn(end, Y(from)));
-        return RouteSegment.Line(new Point(end, Y(from)));
+        double end;
+        if (IsHere(column + 1))
+        {
+            AddLabel(x + (gutter.Label / 2), Y(from), way.Strand);
+            end = X(x + gutter.Label + RingRadius + 0.5);
+            _marks.Add(GoesOn(end, Y(from)));
+        }
+        else
+        {
+            end = X(x) + AddCutRight(way, X(x), from, Cut.AfterColumn(way.Strand, column));
+        }
+
+        segments.Add(RouteSegment.Line(new Point(end, Y(from))));
     }
 
     /// <summary>The strand's start at the left of the next band.</summary>
-    private Point AddFoldStart(int column, int strand, Row to, List<RouteSegment> segments)
+    private Point AddFoldStart(int column, Way way, Row to, List<RouteSegment> segments)
     {
         GutterPlace gutter = placement.Gutters[column];
         double right = placement.Columns[column + 1].X;
         double x = right - gutter.ArrowRight - gutter.Label;
-        AddLabel(x + (gutter.Label / 2), Y(to), strand);
+        segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
+        if (!IsHere(column))
+            return new Point(X(right - gutter.ArrowRight) - AddCutLeft(way, X(right - gutter.ArrowRight), to, Cut.AfterColumn(way.Strand, column)), Y(to));
+        AddLabel(x + (gutter.Label / 2), Y(to), way.Strand);
         double start = X(x - RingRadius - 0.5);
         _marks.Add(GoesOn(start, Y(to)));
-        segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
         return new Point(start, Y(to));
     }
 
@@ -168,7 +233,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
     {
         string label = text.Strand(strand);
         _labels.Add(Label.CentredOn(X(x), y, label, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
-        int tracers = StrandColours.Of(_traced, strand).Tracers;
+        int tracers = text.Colour(strand).Tracers;
         if (tracers > 0)
             _marks.Add(Marks.Ticks(X(x + (SheetText.Width(label) / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
     }
@@ -184,9 +249,10 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             segments.Add(s.MovedDown(originY));
     }
 
-    private void AddEnd(Way way, Row? end, ColumnPlace column, List<RouteSegment> segments)
+    private void AddEnd(Way way, List<RouteSegment> segments)
     {
-        int lastColumn = way.FirstColumn + way.Passages.Count - 1;
+        ColumnPlace column = placement.Columns[way.LastColumn];
+        Row? end = way.Passages[^1].Out is null ? way.Passages[^1].In : null;
         double x, y;
         if (end is not null)
         {
@@ -204,6 +270,12 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         {
             Row from = way.Passages[^1].Out!;
             y = Y(from);
+            if (way.GoesOn)
+            {
+                segments.Add(RouteSegment.Line(new Point(X(column.Right) + AddCutRight(way, X(column.Right), from, new Cut(way.Strand, way.Piece.First + way.Piece.Count - 1)), y)));
+                return;
+            }
+
             x = column.Right + Measures.Stub;
             segments.Add(RouteSegment.Line(new Point(X(x), y)));
             _marks.Add(EndMark(way.Strand, X(x), y));
@@ -213,13 +285,13 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
             return;
         bool error = finding.Rule.Severity == Severity.Error;
         _marks.Add(error ? Marks.Error(X(x + 3.2), y, 4) : Marks.Warning(X(x + 3.2), y, 4));
-        if (lastColumn == layout.Columns.Count - 1 || end is null)
+        if (way.LastColumn == layout.Columns.Count - 1 || end is null)
             _marks.Add(Label.CentredOn(X(x + 6), y, finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
 
     private void AddStrand(Way way, IReadOnlyList<Route> routes)
     {
-        FibreColour colour = StrandColours.Of(_traced, way.Strand);
+        FibreColour colour = text.Colour(way.Strand);
         int number = _traced.NumberOf(way.Strand);
         ReadOnlySpan<int> positions = _traced.Strands[way.Strand];
         string name = $"Strand {number}, {colour.Name}, {Words(positions[0])} to {Words(positions[^1])}";
@@ -238,10 +310,10 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
         Lane? left = _traced.Graph.LaneAt(positions[0]);
         Lane? right = _traced.Graph.LaneAt(positions[^1]);
         double leftX = X(placement.Columns[way.FirstColumn].Right);
-        double rightX = X(placement.Columns[way.FirstColumn + way.Passages.Count - 1].X);
+        double rightX = X(placement.Columns[way.LastColumn].X);
         bool lightFromLeft = left?.Direction is LaneDirection.Transmit or LaneDirection.Both;
         bool lightFromRight = right?.Direction is LaneDirection.Transmit or LaneDirection.Both;
-        if (way.Passages[0].Out is { } from && way.Passages[0].In is null)
+        if (IsHere(way.FirstColumn) && way.Passages[0] is { In: null, Out: { } from })
         {
             if (lightFromLeft)
                 AddArrow(Marks.ArrowRight(leftX + Marks.ArrowLength, Y(from), Palette.Ink));
@@ -249,7 +321,7 @@ internal sealed class StrandsPainter(ViewInput input, Layout layout, Placement p
                 AddArrow(Marks.ArrowLeft(leftX, Y(from), Palette.Ink));
         }
 
-        if (way.Passages[^1] is { Out: null, In: { } to })
+        if (IsHere(way.LastColumn) && way.Passages[^1] is { Out: null, In: { } to })
         {
             if (lightFromRight)
                 AddArrow(Marks.ArrowLeft(rightX - Marks.ArrowLength, Y(to), Palette.Ink));

@@ -1,6 +1,6 @@
 namespace PolarityMap.Drawing.Views.Strands;
 
-/// <summary>The strand-by-strand sheet: every part a box, every strand a line that a finger can follow.</summary>
+/// <summary>The strand-by-strand sheets: every part a box, every strand a line that a finger can follow.</summary>
 public sealed class StrandsView : IDrawingView
 {
     /// <summary>The most strands of one sheet: a sheet of 15 m, far beyond what anybody follows; the plans of crossings grow with their square.</summary>
@@ -12,11 +12,52 @@ public sealed class StrandsView : IDrawingView
 
     public IReadOnlyList<PlannedSheet> Plan(ViewInput input)
     {
-        int count = input.Selection.Strands.Count;
-        if (count == 0)
+        if (input.Selection.Strands.Count == 0)
             return [];
+        var hops = new StrandHops(input.Traced);
+        if (input.Division == SheetDivision.None)
+            return [new StrandsSheet(OnOne(hops, input), 0, "strands", input.Selection.Words)];
+        var packing = new Packing(hops, input);
+        var rooms = new CutRegister();
+        var sheets = new List<PlannedSheet>();
+        foreach (Section section in Sections.Of(hops, input))
+        {
+            List<Sheetful> sheetfuls = packing.Pack(section);
+            CutRegister cuts = input.Division == SheetDivision.Room ? rooms : new CutRegister();
+            int count = sheetfuls.Sum(s => s.Placement.Pages);
+            int nth = 1;
+            foreach (Sheetful sheetful in sheetfuls)
+            {
+                sheetful.Settle(sheets.Count, cuts);
+                for (int page = 0; page < sheetful.Placement.Pages; page++, nth++)
+                {
+                    string name = count == 1 ? section.Name : $"{section.Name}-{nth.ToString().PadLeft(count.ToString().Length, '0')}";
+                    sheets.Add(new StrandsSheet(sheetful, page, name, Subject(section, sheetful, page, count)));
+                }
+            }
+        }
+
+        return sheets;
+    }
+
+    private static Sheetful OnOne(StrandHops hops, ViewInput input)
+    {
+        int count = input.Selection.Strands.Count;
         if (count > MostStrands)
             throw new DrawingTooLargeException($"{count} strands are too many for one sheet, which takes {MostStrands}");
-        return [new StrandsSheet(input)];
+        Piece[] pieces = [.. input.Selection.Strands.Select(hops.Whole)];
+        return Sheetful.OnOneSheet(hops, input, pieces, input.Paper.Formats) ?? (input.Paper.MayGrow
+            ? Sheetful.OnItsOwnSheet(hops, input, pieces)
+            : throw new DrawingTooLargeException($"{count} strands do not fit on one sheet of {input.Paper.Formats[^1].Name}"));
+    }
+
+    private static string Subject(Section section, Sheetful sheetful, int page, int count)
+    {
+        if (count == 1)
+            return section.Words;
+        int[] numbers = [.. sheetful.Input.Selection.Strands.Select(sheetful.Input.Traced.NumberOf).Order()];
+        string strands = NumberRanges.Words("strand", numbers);
+        string words = section.Words.Length > 0 ? $"{section.Words}, {strands}" : char.ToUpperInvariant(strands[0]) + strands[1..];
+        return sheetful.Placement.Pages > 1 ? $"{words}, part {page + 1} of {sheetful.Placement.Pages}" : words;
     }
 }

@@ -1,0 +1,186 @@
+using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>
+/// Strands laid out and placed on paper: on one sheet, or, where not even the strands of one port fit, on several that follow
+/// each other.
+/// </summary>
+internal sealed class Sheetful
+{
+    private Sheetful(ViewInput input, Layout layout, SheetText text, SampleStrand sample, SheetFormat format, Placement placement, double marks)
+    {
+        Input = input;
+        Layout = layout;
+        Text = text;
+        Sample = sample;
+        Format = format;
+        Placement = placement;
+        Area free = SheetFrame.FreeOf(format);
+        double room = free.Height - Legend.FootHeight(format, input.Findings, sample) - placement.Height;
+        OriginX = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
+        OriginY = free.Y + Math.Max(1, room * 0.4);
+    }
+
+    /// <summary>The input narrowed to the strands here.</summary>
+    public ViewInput Input { get; }
+
+    public Layout Layout { get; }
+
+    public SheetText Text { get; }
+
+    /// <summary>The strand that the legend takes as an example.</summary>
+    public SampleStrand Sample { get; }
+
+    public SheetFormat Format { get; }
+
+    public Placement Placement { get; }
+
+    public double OriginX { get; }
+
+    public double OriginY { get; }
+
+    /// <summary>Where strands are cut that go on on other sheets.</summary>
+    public CutRegister Cuts { get; private set; } = new();
+
+    /// <summary>Its first sheet, counted within the view from 0.</summary>
+    public int FirstSheet { get; private set; }
+
+    /// <summary>
+    /// The strands on the first of the papers that takes them on one sheet, narrowing the crossings and then folding before the
+    /// next paper is tried; null when none does.
+    /// </summary>
+    public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, IReadOnlyList<SheetFormat> papers)
+    {
+        var draft = new Draft(hops, input, pieces);
+        foreach (SheetFormat paper in papers)
+        {
+            Area room = draft.Room(paper);
+
+            // The smallest sheet takes only what needs no fold; an upright one is there for drawings that are folded.
+            ReadOnlySpan<bool> folds = paper == SheetFormat.A5Landscape ? [false] : paper.IsLandscape ? [false, true] : [true];
+            foreach (bool folded in folds)
+            {
+                foreach (double stage in Measures.Stages)
+                {
+                    var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, folded ? room.Width : double.PositiveInfinity);
+                    if (placement.Width <= room.Width && placement.Height <= room.Height)
+                        return draft.On(paper, placement);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The strands on as many sheets of a paper as they need; null when a single column is wider or higher than it.</summary>
+    public static Sheetful? OnSeveralSheets(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetFormat paper)
+    {
+        var draft = new Draft(hops, input, pieces);
+        Area room = draft.Room(paper);
+        foreach (double stage in Measures.Stages)
+        {
+            var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, room.Width, room.Height);
+            if (placement.Width <= room.Width && placement.Height <= room.Height)
+                return draft.On(paper, placement);
+        }
+
+        return null;
+    }
+
+    /// <summary>The strands on one sheet as large as they need; nothing shrinks.</summary>
+    public static Sheetful OnItsOwnSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces)
+    {
+        var draft = new Draft(hops, input, pieces);
+        var placement = new Placement(hops.Traced, draft.Layout, draft.Text, Measures.Stages[^1]);
+        double width = Math.Ceiling(Math.Max(placement.Width + draft.Marks + 40, 420));
+        double foot = Legend.FootHeight(SheetFormat.Custom(width, 297), draft.Input.Findings, draft.Sample);
+        return draft.On(SheetFormat.Custom(width, Math.Ceiling(Math.Max(placement.Height + foot + 65, 297))), placement);
+    }
+
+    /// <summary>Takes its place among the sheets of the view, and tells where its strands are cut.</summary>
+    public void Settle(int firstSheet, CutRegister cuts)
+    {
+        FirstSheet = firstSheet;
+        Cuts = cuts;
+        foreach (Way way in Layout.Ways)
+        {
+            if (way.ComesIn)
+                cuts.Arrives(new Cut(way.Strand, way.Piece.First - 1), SheetOf(way.FirstColumn), ZoneOf(Placement.Columns[way.FirstColumn].X, way.Passages[0].In!));
+            if (way.GoesOn)
+                cuts.Leaves(new Cut(way.Strand, way.Piece.First + way.Piece.Count - 1), SheetOf(way.LastColumn), ZoneOf(Placement.Columns[way.LastColumn].Right, way.Passages[^1].Out!));
+            for (int c = way.FirstColumn; c < way.LastColumn; c++)
+            {
+                if (Placement.Columns[c].Page == Placement.Columns[c + 1].Page)
+                    continue;
+                var cut = Cut.AfterColumn(way.Strand, c);
+                cuts.Leaves(cut, SheetOf(c), ZoneOf(Placement.Columns[c].Right, way.Passages[c - way.FirstColumn].Out!));
+                cuts.Arrives(cut, SheetOf(c + 1), ZoneOf(Placement.Columns[c + 1].X, way.Passages[c + 1 - way.FirstColumn].In!));
+            }
+        }
+    }
+
+    private int SheetOf(int column) => FirstSheet + Placement.Columns[column].Page;
+
+    private string ZoneOf(double x, Row row) => SheetZones.At(Format, OriginX + x, OriginY + Placement.Y(row));
+
+    /// <summary>A layout that is not yet on paper.</summary>
+    private sealed class Draft
+    {
+        public Draft(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces)
+        {
+            Input = input;
+            Layout = ColumnPlan.Make(hops, pieces);
+            SlotPlan.Make(hops.Traced, Layout);
+            Text = new SheetText(hops.Traced);
+            Sample = SampleOf(hops.Traced, pieces);
+            bool open = false;
+            foreach (Way way in Layout.Ways)
+            {
+                if (way.LastColumn + 1 != Layout.Columns.Count || way.Passages[^1].Out is null)
+                    continue;
+                open |= !way.GoesOn;
+                if (way.GoesOn)
+                    Marks = Math.Max(Marks, CutMarks.Room(Text, way.Strand));
+            }
+
+            bool found = input.Findings.Any(f => f.Strands.Count > 0);
+            Marks = Math.Max(Marks, found ? StrandsPainter.MarkWidth : open ? Measures.Stub + 1 : 0);
+        }
+
+        public ViewInput Input { get; }
+
+        public Layout Layout { get; }
+
+        public SheetText Text { get; }
+
+        public SampleStrand Sample { get; }
+
+        /// <summary>Room at the right for signs, open ends and the marks of other sheets.</summary>
+        public double Marks { get; }
+
+        /// <summary>The room of a sheet for boxes and strands.</summary>
+        public Area Room(SheetFormat paper)
+        {
+            Area free = SheetFrame.FreeOf(paper);
+            return free with { Width = free.Width - Marks - 2, Height = free.Height - Legend.FootHeight(paper, Input.Findings, Sample) - 2 };
+        }
+
+        public Sheetful On(SheetFormat paper, Placement placement) => new(Input, Layout, Text, Sample, paper, placement, Marks);
+
+        /// <summary>The seventh strand where there is one, else the first.</summary>
+        private static SampleStrand SampleOf(TracedPlant traced, IReadOnlyList<Piece> pieces)
+        {
+            const int wanted = 7;
+            int strand = pieces[0].Strand;
+            foreach (Piece piece in pieces)
+            {
+                if (traced.NumberOf(piece.Strand) == wanted)
+                    strand = piece.Strand;
+            }
+
+            return new SampleStrand(traced.NumberOf(strand), StrandColours.Of(traced, strand), StrandColours.IsFibre(traced, strand));
+        }
+    }
+}
