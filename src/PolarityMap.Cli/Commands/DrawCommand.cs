@@ -23,6 +23,7 @@ internal sealed class DrawCommand : ICommandFile
     private readonly Option<string?> _paper = Words("--paper", "SIZE", "Size of the sheets", DrawChoice.Papers);
     private readonly Option<string?> _orientation = Words("--orientation", "WAY", "Way round of the sheets", DrawChoice.Orientations);
     private readonly Option<string?> _split = Words("--split", "BY", "By what a set is divided into sheets", DrawChoice.Divisions);
+    private readonly Option<bool> _fold = new("--fold-alike") { Description = "Draw channels that are alike once, with the range they stand for; what differs is drawn apart." };
     private readonly Option<string?> _date = new("--date") { Description = "Date of issue for the title block, in place of the document's.", HelpName = "YYYY-MM-DD" };
     private readonly Option<string?> _revision = new("--revision") { Description = "Revision for the title block, in place of the document's.", HelpName = "TEXT" };
     private readonly Option<string?> _as = Words("--as", "FORM", "What a folder gets", SheetFileOptions.Formats);
@@ -49,7 +50,7 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
             """)
         {
-            _plant, _output, _view, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _date, _revision, _as, _dpi, _bare,
+            _plant, _output, _view, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _date, _revision, _as, _dpi, _bare,
         };
         command.SetAction(parsed => Run(parsed, context));
         return command;
@@ -104,6 +105,7 @@ internal sealed class DrawCommand : ICommandFile
         var input = new ViewInput(traced, Selection.Of(traced, report.Findings, choice))
         {
             Title = title,
+            FoldAlike = parsed.GetValue(_fold),
             Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one),
             Division = one ? SheetDivision.None : split is null ? SheetDivision.Network : (SheetDivision)DrawChoice.IndexOf(split, "division", DrawChoice.Divisions),
         };

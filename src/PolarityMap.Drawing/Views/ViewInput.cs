@@ -19,6 +19,9 @@ public sealed record ViewInput(TracedPlant Traced, Selection Selection)
     /// <summary>By what a large plant is divided into sheets.</summary>
     public SheetDivision Division { get; init; }
 
+    /// <summary>Draw channels that are alike once.</summary>
+    public bool FoldAlike { get; init; }
+
     /// <summary>The findings about the chosen strands.</summary>
     public IReadOnlyList<Finding> Findings => Selection.Findings;
 

@@ -71,16 +71,16 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         }
         else
         {
-            PaintName(part, place, top);
+            PaintName(node.Part, place, top);
         }
 
         PaintSide(node, node.Left, place, left: true);
         PaintSide(node, node.Right, place, left: false);
     }
 
-    private void PaintName(Part part, ColumnPlace place, double top)
+    private void PaintName(int part, ColumnPlace place, double top)
     {
-        (string name, List<string> caption) = ColumnText.Above(part, place.TextWidth);
+        (string name, List<string> caption) = ColumnText.Above(text, part, place.TextWidth);
         double baseline = top - 1.4;
         for (int i = caption.Count - 1; i >= 0; i--)
         {

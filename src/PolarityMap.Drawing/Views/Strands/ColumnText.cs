@@ -37,13 +37,13 @@ internal sealed class ColumnText
     }
 
     /// <summary>The lines above a large box: its name, and what it is.</summary>
-    public static (string Name, List<string> Caption) Above(Part part, double width) =>
-        (part.IsInline ? "" : part.Name, SheetText.Wrapped(SheetText.Caption(part), width));
+    public static (string Name, List<string> Caption) Above(SheetText text, int part, double width) =>
+        (text.Traced.Plant.Parts[part].IsInline ? "" : text.Name(part), SheetText.Wrapped(SheetText.Caption(text.Traced.Plant.Parts[part]), width));
 
     /// <summary>Height of the lines above a large box.</summary>
-    public static double AboveHeight(Part part, double width)
+    public static double AboveHeight(SheetText text, int part, double width)
     {
-        (string name, List<string> caption) = Above(part, width);
+        (string name, List<string> caption) = Above(text, part, width);
         return (name.Length > 0 ? CapHeights.Part + 1.6 : 0) + (caption.Count * Measures.LineOfText) + 1.2;
     }
 }

@@ -20,13 +20,33 @@ internal static class Legend
     public static string ShortCaution(double width) =>
         SheetText.Width(Caution) <= width ? Caution : "Assume every fibre is live: never look into a fibre end, plug or port.";
 
-    /// <summary>What a stranger to the drawing has to know, told by a strand of the sheet itself.</summary>
-    private static string Reading(SampleStrand sample) =>
-        $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of this sheet, {ColourWords(sample.Colour)}"
-        + (sample.IsFibre ? " as its fibre in its longest multi-fibre cable" : "")
-        + ". A, B: duplex positions, A meets B. Ring: goes on at the ring of the same number. Wide: has a finding.";
+    /// <summary>What a stranger to the drawing has to know, told by a strand of the sheet itself; of marks only what is on the sheet.</summary>
+    private static string Reading(SampleStrand sample, SheetSigns signs)
+    {
+        string words = $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of this plant, {ColourWords(sample.Colour)}"
+            + (sample.IsFibre ? " as its fibre in its longest multi-fibre cable." : ".");
+        if (signs.HasFlag(SheetSigns.Duplex))
+            words += " A, B: duplex positions, A meets B.";
+        if (signs.HasFlag(SheetSigns.Rings))
+            words += " Ring: goes on at the ring of the same number.";
+        if (signs.HasFlag(SheetSigns.Cuts))
+            words += " /2.C4: goes on on sheet 2, zone C4.";
+        if (signs.HasFlag(SheetSigns.Wide))
+            words += " Wide: has a finding.";
+        return words;
+    }
 
     private const double MarkSize = 3.2;
+
+    /// <summary>The marks of the legend's last line: the sign that asks for it, its word, the room it takes, and how it is drawn.</summary>
+    private static readonly (SheetSigns Sign, string Word, double Width, Func<double, double, SceneElement> Mark)[] Entries =
+    [
+        (SheetSigns.Arrays, "key up", 15, static (x, y) => Marks.KeyUp(x, y + 0.8)),
+        (SheetSigns.Turned, "key down", 19, static (x, y) => Marks.KeyDown(x, y - 0.8)),
+        (SheetSigns.Errors, "error", 13.5, static (x, y) => Marks.Error(x, y, MarkSize)),
+        (SheetSigns.Warnings, "warning", 17, static (x, y) => Marks.Warning(x, y, MarkSize)),
+        (SheetSigns.OpenEnds, "open end", 18, static (x, y) => new Line(x, y - 1.4, x, y + 1.4, Palette.Ink, LineWidths.Frame)),
+    ];
 
     private const int MostFindings = 6;
 
@@ -43,8 +63,8 @@ internal static class Legend
     private const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
-    public static double FootHeight(SheetFormat format, IReadOnlyList<Finding> findings, SampleStrand sample) =>
-        2 + (Lines(findings, SheetFrame.FreeOf(format).Width, sample).Count * Measures.LineOfText) + (KeysFitBeside(format) ? 0 : KeysHeight);
+    public static double FootHeight(SheetFormat format, SheetNotes notes) =>
+        2 + (Lines(notes, SheetFrame.FreeOf(format).Width).Count * Measures.LineOfText) + (KeysFitBeside(format) ? 0 : KeysHeight);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
     public static Area KeysArea(SheetFormat format)
@@ -56,7 +76,7 @@ internal static class Legend
     private static bool KeysFitBeside(SheetFormat format) => SheetFrame.BesideTitleBlockOf(format).Width > 80;
 
     /// <summary>Colours and marks, beside the title block.</summary>
-    public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, bool hasArrays, bool hasFindings)
+    public static SceneGroup Keys(Area area, IReadOnlyCollection<FibreColour> colours, SheetSigns signs)
     {
         var elements = new List<SceneElement>();
         const double columnWidth = 26;
@@ -84,37 +104,34 @@ internal static class Legend
         }
 
         double line = top + (rows * rowHeight) + 0.3;
-        elements.Add(Marks.ArrowRight(area.X + 4.5, line, Palette.Ink));
-        elements.Add(Label.CentredOn(area.X + 6, line, "light from transmit to receive", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-        elements.Add(Label.CentredOn(area.X + 45, line, "Lines that cross do not touch.", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        bool light = signs.HasFlag(SheetSigns.Light);
+        if (light)
+        {
+            elements.Add(Marks.ArrowRight(area.X + 4.5, line, Palette.Ink));
+            elements.Add(Label.CentredOn(area.X + 6, line, "light from transmit to receive", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+        }
+
+        elements.Add(Label.CentredOn(area.X + (light ? 45 : 1.5), line, "Lines that cross do not touch.", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         line += rowHeight;
-        if (hasArrays)
+        double next = area.X + 1.5;
+        foreach ((SheetSigns sign, string word, double width, Func<double, double, SceneElement> mark) in Entries)
         {
-            elements.Add(Marks.KeyUp(area.X + 2.5, line + 0.8));
-            elements.Add(Label.CentredOn(area.X + 4.5, line, "key up", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-            elements.Add(Marks.KeyDown(area.X + 17, line - 0.8));
-            elements.Add(Label.CentredOn(area.X + 19, line, "key down", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            if (!signs.HasFlag(sign))
+                continue;
+            elements.Add(mark(next + 1.6, line));
+            elements.Add(Label.CentredOn(next + 4, line, word, CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            next += width;
         }
 
-        if (hasFindings)
-        {
-            elements.Add(Marks.Error(area.X + 37, line, MarkSize));
-            elements.Add(Label.CentredOn(area.X + 39.8, line, "error", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-            elements.Add(Marks.Warning(area.X + 52, line, MarkSize));
-            elements.Add(Label.CentredOn(area.X + 54.8, line, "warning", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-        }
-
-        elements.Add(new Line(area.X + 70, line - 1.4, area.X + 70, line + 1.4, Palette.Ink, LineWidths.Frame));
-        elements.Add(Label.CentredOn(area.X + 71.5, line, "open end", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
         return new SceneGroup("legend", elements);
     }
 
     /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
-    public static SceneGroup Foot(Area area, IReadOnlyList<Finding> findings, SampleStrand sample)
+    public static SceneGroup Foot(Area area, SheetNotes notes)
     {
         var elements = new List<SceneElement>();
         double baseline = area.Y + CapHeights.Strand + 0.8;
-        foreach ((string line, Severity? severity) in Lines(findings, area.Width, sample))
+        foreach ((string line, Severity? severity) in Lines(notes, area.Width))
         {
             double middle = baseline - (CapHeights.Strand / 2);
             if (severity is { } s)
@@ -127,9 +144,10 @@ internal static class Legend
     }
 
     /// <summary>The lines of the foot; the first line of a finding has its severity, for the mark before it.</summary>
-    private static List<(string Text, Severity? Mark)> Lines(IReadOnlyList<Finding> findings, double width, SampleStrand sample)
+    private static List<(string Text, Severity? Mark)> Lines(SheetNotes notes, double width)
     {
         var lines = new List<(string, Severity?)>();
+        IReadOnlyList<Finding> findings = notes.Findings;
         foreach (Finding finding in findings.Take(MostFindings))
         {
             List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
@@ -139,7 +157,9 @@ internal static class Legend
 
         if (findings.Count > MostFindings)
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
-        lines.AddRange(SheetText.Wrapped(Reading(sample), width - 4).Select(l => (l, (Severity?)null)));
+        foreach (string note in notes.Words)
+            lines.AddRange(SheetText.Wrapped(note, width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Reading(notes.Sample, notes.Signs), width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }

@@ -16,9 +16,12 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
 
     public List<Sheetful> Pack(Section section)
     {
-        if (section.Pieces.Count <= MostOnOneSheet && Sheetful.OnOneSheet(hops, Narrowed(section.Pieces), section.Pieces, input.Paper.Formats) is { } one)
+        List<List<Piece>> bundles = input.FoldAlike || section.Pieces.Count > MostOnOneSheet ? Bundles.Of(hops, section.Pieces) : [];
+        List<Unit> units = input.FoldAlike ? Alike.Fold(hops, input, bundles) : bundles.Count > 0 ? Alike.Apart(bundles) : [new Unit([.. section.Pieces], [])];
+        if (OnOne(units, input.Paper.Formats) is { } one)
             return [one];
-        List<List<Piece>> units = Bundles.Of(hops, section.Pieces);
+        if (bundles.Count == 0)
+            units = Alike.Apart(Bundles.Of(hops, section.Pieces));
         SheetFormat paper = PaperFor(units[0]);
         var sheets = new List<Sheetful>();
         for (int at = 0; at < units.Count;)
@@ -31,11 +34,12 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
                 continue;
             }
 
-            List<List<Piece>> ports = Bundles.ByFirstPort(hops, units[at]);
-            if (ports.Count > 1)
+            // What stands for others keeps its strands together, so that the note about them stays true.
+            List<List<Piece>> ports = Bundles.ByFirstPort(hops, units[at].Pieces);
+            if (ports.Count > 1 && units[at].Others.Count == 0)
             {
                 units.RemoveAt(at);
-                units.InsertRange(at, ports);
+                units.InsertRange(at, Alike.Apart(ports));
                 continue;
             }
 
@@ -46,17 +50,28 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
         return sheets;
     }
 
-    /// <summary>The paper that takes most of the first strands: of the smallest size that takes any, upright or not.</summary>
-    private SheetFormat PaperFor(List<Piece> first)
+    private Sheetful? OnOne(IReadOnlyList<Unit> units, IReadOnlyList<SheetFormat> papers)
     {
-        List<Piece> port = Bundles.ByFirstPort(hops, first)[0];
+        int count = 0;
+        foreach (Unit unit in units)
+            count += unit.Pieces.Count;
+        if (count > MostOnOneSheet)
+            return null;
+        Piece[] pieces = [.. units.SelectMany(u => u.Pieces)];
+        return Sheetful.OnOneSheet(hops, Narrowed(pieces), pieces, SheetNames.Of(hops, units), papers);
+    }
+
+    /// <summary>The paper that takes most of the first strands: of the smallest size that takes any, upright or not.</summary>
+    private SheetFormat PaperFor(Unit first)
+    {
+        var port = new Unit(Bundles.ByFirstPort(hops, first.Pieces)[0], []);
         SheetFormat? best = null;
         int most = 0;
         foreach (SheetFormat paper in Papers())
         {
             if (best is not null && paper.Name != best.Name)
                 break;
-            int taken = Taken(first, paper) ? first.Count + 1 : Taken(port, paper) ? port.Count : 0;
+            int taken = OnOne([first], [paper]) is not null ? first.Pieces.Count + 1 : OnOne([port], [paper]) is not null ? port.Pieces.Count : 0;
             if (taken <= most)
                 continue;
             most = taken;
@@ -66,8 +81,6 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
         return best ?? Papers().First();
     }
 
-    private bool Taken(List<Piece> pieces, SheetFormat paper) => Sheetful.OnOneSheet(hops, Narrowed(pieces), pieces, [paper]) is not null;
-
     /// <summary>Sheets for a set; the smallest is for single figures only.</summary>
     private IEnumerable<SheetFormat> Papers()
     {
@@ -76,7 +89,7 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
     }
 
     /// <summary>The most units from a place on that one sheet takes; none when not even the first fits.</summary>
-    private (Sheetful? Sheet, int Count) Fullest(List<List<Piece>> units, int at, SheetFormat paper)
+    private (Sheetful? Sheet, int Count) Fullest(List<Unit> units, int at, SheetFormat paper)
     {
         int left = units.Count - at;
         int count = Math.Clamp(_guess, 1, left);
@@ -94,28 +107,26 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
         _guess = count;
         return (sheet, count);
 
-        Sheetful? Try(int n)
-        {
-            List<Piece> pieces = [.. units.Skip(at).Take(n).SelectMany(u => u)];
-            return pieces.Count > MostOnOneSheet ? null : Sheetful.OnOneSheet(hops, Narrowed(pieces), pieces, [paper]);
-        }
+        Sheetful? Try(int n) => OnOne(units.GetRange(at, n), [paper]);
     }
 
     /// <summary>The strands of one port: on the first larger paper that takes them, else on several sheets, else on one of their own size.</summary>
-    private Sheetful OnAnyPaper(List<Piece> pieces, SheetFormat paper)
+    private Sheetful OnAnyPaper(Unit unit, SheetFormat paper)
     {
+        List<Piece> pieces = unit.Pieces;
         ViewInput narrowed = Narrowed(pieces);
-        if (Sheetful.OnOneSheet(hops, narrowed, pieces, [.. Papers()]) is { } sheet)
+        var names = SheetNames.Of(hops, [unit]);
+        if (OnOne([unit], [.. Papers()]) is { } sheet)
             return sheet;
         foreach (SheetFormat format in (IEnumerable<SheetFormat>)[paper, .. Papers()])
         {
-            if (Sheetful.OnSeveralSheets(hops, narrowed, pieces, format) is { } several)
+            if (Sheetful.OnSeveralSheets(hops, narrowed, pieces, names, format) is { } several)
                 return several;
         }
 
         if (!input.Paper.MayGrow)
             throw new DrawingTooLargeException($"a part of {pieces.Count} strands does not fit on {paper.Name}");
-        return Sheetful.OnItsOwnSheet(hops, narrowed, pieces);
+        return Sheetful.OnItsOwnSheet(hops, narrowed, pieces, names);
     }
 
     private ViewInput Narrowed(IReadOnlyList<Piece> pieces) =>

@@ -238,7 +238,7 @@ internal sealed class Placement
 
             double width = place.LeftCell + place.LeftWords + place.Text.InsideWidth + middle + place.RightWords + place.RightCell;
             foreach (Node node in nodes.Where(n => !n.NameInside))
-                width = Math.Max(width, Math.Max(SheetText.Width(_text.Part(node).IsInline ? "" : _text.Part(node).Name, CapHeights.Part) + 1.5, LongestWord(SheetText.Caption(_text.Part(node))) + 1));
+                width = Math.Max(width, Math.Max(SheetText.Width(_text.Part(node).IsInline ? "" : _text.Name(node.Part), CapHeights.Part) + 1.5, LongestWord(SheetText.Caption(_text.Part(node))) + 1));
             width = Math.Max(width, LongestWord(place.Text.Head) + 0.5);
             place.Width = width;
             if (c < Columns.Length - 1)
@@ -361,7 +361,7 @@ internal sealed class Placement
             foreach (Node node in _layout.Columns[c])
             {
                 if (!node.NameInside)
-                    gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], ColumnText.AboveHeight(_text.Part(node), place.TextWidth));
+                    gap[node.FirstSlot] = Math.Max(gap[node.FirstSlot], ColumnText.AboveHeight(_text, node.Part, place.TextWidth));
                 GapsWithin(node, node.Left, gap);
                 GapsWithin(node, node.Right, gap);
                 if (node.NameInside && ShowsOwnKeys(node))

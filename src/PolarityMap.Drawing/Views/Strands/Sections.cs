@@ -115,7 +115,7 @@ internal static class Sections
 
         return [.. order.Select(key => new Section(
             (key.Room.Length == 0 ? "no-room" : key.Room) + (key.Visit > 1 ? $"-{key.Visit}" : ""),
-            (key.Room.Length == 0 ? "No room" : $"Room {key.Room}") + (key.Visit > 1 ? $", visit {key.Visit}" : ""),
+            (key.Room.Length == 0 ? "No room" : key.Room) + (key.Visit > 1 ? $", visit {key.Visit}" : ""),
             pieces[key]))];
     }
 }

@@ -8,9 +8,11 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>The words of a strand sheet: what stands in cells, boxes and gutters.</summary>
-internal sealed class SheetText(TracedPlant traced)
+internal sealed class SheetText(TracedPlant traced, SheetNames names)
 {
     public TracedPlant Traced => traced;
+
+    public SheetNames Names => names;
 
     public static double Width(string text, double capHeight = CapHeights.Strand) => FontMetrics.WidthMm(text, capHeight);
 
@@ -52,7 +54,10 @@ internal sealed class SheetText(TracedPlant traced)
         return numbered ? $"{word} {lane.Number}" : word;
     }
 
-    public string Port(Row row) => traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port).Name;
+    public string Port(Row row) => names.Of(traced, traced.Graph.PlaceOf(row.Position).Port);
+
+    /// <summary>The name of a part, or of the parts it stands for.</summary>
+    public string Name(int part) => names.Of(traced, part);
 
     /// <summary>
     /// The name in a small box: with its port where the part has several on that side, with its leg where it has legs.
@@ -62,14 +67,15 @@ internal sealed class SheetText(TracedPlant traced)
         Part part = Part(node);
         foreach (Row row in node.Left.Concat(node.Right))
         {
-            PortShape port = traced.Plant.Port(traced.Graph.PlaceOf(row.Position).Port);
+            PortRef at = traced.Graph.PlaceOf(row.Position).Port;
+            PortShape port = traced.Plant.Port(at);
             if (part.Shape.IsCable && port.Leg > 0)
-                return $"{part.Name} leg {port.Leg}";
+                return $"{Name(node.Part)} leg {names.Leg(traced, at)}";
             if (!part.Shape.IsCable && (part.Shape.IsInterface || part.Shape.Ports.Count(p => p.Side == port.Side) > 1))
-                return $"{part.Name}/{port.Name}";
+                return $"{Name(node.Part)}/{names.Of(traced, at)}";
         }
 
-        return part.Name;
+        return Name(node.Part);
     }
 
     public Part Part(Node node) => traced.Plant.Parts[node.Part];

@@ -9,16 +9,16 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal sealed class Sheetful
 {
-    private Sheetful(ViewInput input, Layout layout, SheetText text, SampleStrand sample, SheetFormat format, Placement placement, double marks)
+    private Sheetful(ViewInput input, Layout layout, SheetText text, SheetNotes notes, SheetFormat format, Placement placement, double marks)
     {
+        Notes = notes with { Signs = notes.Signs | (placement.Bands > placement.Pages ? SheetSigns.Rings : 0) | (placement.Pages > 1 ? SheetSigns.Cuts : 0) };
         Input = input;
         Layout = layout;
         Text = text;
-        Sample = sample;
         Format = format;
         Placement = placement;
         Area free = SheetFrame.FreeOf(format);
-        double room = free.Height - Legend.FootHeight(format, input.Findings, sample) - placement.Height;
+        double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height;
         OriginX = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
         OriginY = free.Y + Math.Max(1, room * 0.4);
     }
@@ -30,8 +30,8 @@ internal sealed class Sheetful
 
     public SheetText Text { get; }
 
-    /// <summary>The strand that the legend takes as an example.</summary>
-    public SampleStrand Sample { get; }
+    /// <summary>What stands at its foot.</summary>
+    public SheetNotes Notes { get; }
 
     public SheetFormat Format { get; }
 
@@ -51,17 +51,16 @@ internal sealed class Sheetful
     /// The strands on the first of the papers that takes them on one sheet, narrowing the crossings and then folding before the
     /// next paper is tried; null when none does.
     /// </summary>
-    public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, IReadOnlyList<SheetFormat> papers)
+    public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, IReadOnlyList<SheetFormat> papers)
     {
-        var draft = new Draft(hops, input, pieces);
+        var draft = new Draft(hops, input, pieces, names);
         foreach (SheetFormat paper in papers)
         {
-            Area room = draft.Room(paper);
-
-            // The smallest sheet takes only what needs no fold; an upright one is there for drawings that are folded.
+                        // The smallest sheet takes only what needs no fold; an upright one is there for drawings that are folded.
             ReadOnlySpan<bool> folds = paper == SheetFormat.A5Landscape ? [false] : paper.IsLandscape ? [false, true] : [true];
             foreach (bool folded in folds)
             {
+                Area room = draft.Room(paper, folded ? SheetSigns.Rings : SheetSigns.None);
                 foreach (double stage in Measures.Stages)
                 {
                     var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, folded ? room.Width : double.PositiveInfinity);
@@ -75,10 +74,10 @@ internal sealed class Sheetful
     }
 
     /// <summary>The strands on as many sheets of a paper as they need; null when a single column is wider or higher than it.</summary>
-    public static Sheetful? OnSeveralSheets(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetFormat paper)
+    public static Sheetful? OnSeveralSheets(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, SheetFormat paper)
     {
-        var draft = new Draft(hops, input, pieces);
-        Area room = draft.Room(paper);
+        var draft = new Draft(hops, input, pieces, names);
+        Area room = draft.Room(paper, SheetSigns.Rings | SheetSigns.Cuts);
         foreach (double stage in Measures.Stages)
         {
             var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, room.Width, room.Height);
@@ -90,12 +89,12 @@ internal sealed class Sheetful
     }
 
     /// <summary>The strands on one sheet as large as they need; nothing shrinks.</summary>
-    public static Sheetful OnItsOwnSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces)
+    public static Sheetful OnItsOwnSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names)
     {
-        var draft = new Draft(hops, input, pieces);
+        var draft = new Draft(hops, input, pieces, names);
         var placement = new Placement(hops.Traced, draft.Layout, draft.Text, Measures.Stages[^1]);
         double width = Math.Ceiling(Math.Max(placement.Width + draft.Marks + 40, 420));
-        double foot = Legend.FootHeight(SheetFormat.Custom(width, 297), draft.Input.Findings, draft.Sample);
+        double foot = Legend.FootHeight(SheetFormat.Custom(width, 297), draft.Notes);
         return draft.On(SheetFormat.Custom(width, Math.Ceiling(Math.Max(placement.Height + foot + 65, 297))), placement);
     }
 
@@ -128,13 +127,13 @@ internal sealed class Sheetful
     /// <summary>A layout that is not yet on paper.</summary>
     private sealed class Draft
     {
-        public Draft(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces)
+        public Draft(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names)
         {
             Input = input;
             Layout = ColumnPlan.Make(hops, pieces);
             SlotPlan.Make(hops.Traced, Layout);
-            Text = new SheetText(hops.Traced);
-            Sample = SampleOf(hops.Traced, pieces);
+            Text = new SheetText(hops.Traced, names);
+            Notes = new SheetNotes(input.Findings, SampleOf(hops.Traced, pieces), SheetSignsOf.Layout(input, Layout), names.Notes);
             bool open = false;
             foreach (Way way in Layout.Ways)
             {
@@ -155,19 +154,19 @@ internal sealed class Sheetful
 
         public SheetText Text { get; }
 
-        public SampleStrand Sample { get; }
+        public SheetNotes Notes { get; }
 
         /// <summary>Room at the right for signs, open ends and the marks of other sheets.</summary>
         public double Marks { get; }
 
         /// <summary>The room of a sheet for boxes and strands.</summary>
-        public Area Room(SheetFormat paper)
+        public Area Room(SheetFormat paper, SheetSigns further)
         {
             Area free = SheetFrame.FreeOf(paper);
-            return free with { Width = free.Width - Marks - 2, Height = free.Height - Legend.FootHeight(paper, Input.Findings, Sample) - 2 };
+            return free with { Width = free.Width - Marks - 2, Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - 2 };
         }
 
-        public Sheetful On(SheetFormat paper, Placement placement) => new(Input, Layout, Text, Sample, paper, placement, Marks);
+        public Sheetful On(SheetFormat paper, Placement placement) => new(Input, Layout, Text, Notes, paper, placement, Marks);
 
         /// <summary>The seventh strand where there is one, else the first.</summary>
         private static SampleStrand SampleOf(TracedPlant traced, IReadOnlyList<Piece> pieces)

@@ -1,6 +1,5 @@
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Optics;
-using PolarityMap.Core.Parts;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -16,13 +15,13 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
 
     public override SheetFormat Format => sheetful.Format;
 
-    public override IReadOnlyList<int> Strands => sheetful.Input.Selection.Strands;
+    public override IReadOnlyList<int> Strands { get; } = [.. sheetful.Input.Selection.Strands, .. sheetful.Text.Names.OtherStrands];
 
     public override IReadOnlyCollection<int> Parts
     {
         get
         {
-            var parts = new HashSet<int>();
+            HashSet<int> parts = [.. sheetful.Text.Names.OtherParts];
             for (int c = 0; c < sheetful.Layout.Columns.Count; c++)
             {
                 if (sheetful.Placement.Columns[c].Page == page)
@@ -39,7 +38,7 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
         IReadOnlyList<Finding> findings = input.Findings;
         SheetFrame frame = SheetFrame.For(Format, input.TitleBlock(DocumentType, subject.Length > 0 ? subject : null, place));
         Area free = frame.Free;
-        double foot = Legend.FootHeight(Format, findings, sheetful.Sample);
+        double foot = Legend.FootHeight(Format, sheetful.Notes);
         var painter = new StrandsPainter(sheetful, page, place);
         IReadOnlyList<SceneGroup> painted = painter.Paint();
         return new DrawingSheet
@@ -47,14 +46,14 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
             WidthMm = Format.WidthMm,
             HeightMm = Format.HeightMm,
             Title = input.Title.Title.Length > 0 ? input.Title.Title : "Strand diagram",
-            Description = Describe(Strands, findings),
+            Description = Describe(sheetful.Input.Selection.Strands, findings),
             Links = painter.Links,
             Layers =
             [
                 frame.Drawing,
                 .. painted,
-                Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), findings, sheetful.Sample),
-                Legend.Keys(Legend.KeysArea(Format), Colours(), HasArrays(), findings.Count > 0),
+                Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), sheetful.Notes),
+                Legend.Keys(Legend.KeysArea(Format), Colours(), sheetful.Notes.Signs),
             ],
         };
     }
@@ -62,27 +61,9 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
     private HashSet<FibreColour> Colours()
     {
         var colours = new HashSet<FibreColour>();
-        foreach (int strand in Strands)
+        foreach (int strand in sheetful.Input.Selection.Strands)
             colours.Add(sheetful.Text.Colour(strand));
         return colours;
-    }
-
-    /// <summary>True when a part on the sheet has an array connector.</summary>
-    private bool HasArrays()
-    {
-        foreach (List<Node> column in sheetful.Layout.Columns)
-        {
-            foreach (Node node in column)
-            {
-                foreach (PortShape port in sheetful.Input.Traced.Plant.Parts[node.Part].Shape.Ports)
-                {
-                    if (port.Face.Family == ConnectorFamily.Array)
-                        return true;
-                }
-            }
-        }
-
-        return false;
     }
 
     private static string Describe(IReadOnlyList<int> strands, IReadOnlyList<Finding> findings)

@@ -15,7 +15,7 @@ public sealed class StrandsView : IDrawingView
         if (input.Selection.Strands.Count == 0)
             return [];
         var hops = new StrandHops(input.Traced);
-        if (input.Division == SheetDivision.None)
+        if (input is { Division: SheetDivision.None, FoldAlike: false })
             return [new StrandsSheet(OnOne(hops, input), 0, "strands", input.Selection.Words)];
         var packing = new Packing(hops, input);
         var rooms = new CutRegister();
@@ -46,8 +46,8 @@ public sealed class StrandsView : IDrawingView
         if (count > MostStrands)
             throw new DrawingTooLargeException($"{count} strands are too many for one sheet, which takes {MostStrands}");
         Piece[] pieces = [.. input.Selection.Strands.Select(hops.Whole)];
-        return Sheetful.OnOneSheet(hops, input, pieces, input.Paper.Formats) ?? (input.Paper.MayGrow
-            ? Sheetful.OnItsOwnSheet(hops, input, pieces)
+        return Sheetful.OnOneSheet(hops, input, pieces, SheetNames.Plain, input.Paper.Formats) ?? (input.Paper.MayGrow
+            ? Sheetful.OnItsOwnSheet(hops, input, pieces, SheetNames.Plain)
             : throw new DrawingTooLargeException($"{count} strands do not fit on one sheet of {input.Paper.Formats[^1].Name}"));
     }
 
@@ -55,7 +55,7 @@ public sealed class StrandsView : IDrawingView
     {
         if (count == 1)
             return section.Words;
-        int[] numbers = [.. sheetful.Input.Selection.Strands.Select(sheetful.Input.Traced.NumberOf).Order()];
+        int[] numbers = [.. sheetful.Input.Selection.Strands.Concat(sheetful.Text.Names.OtherStrands).Select(sheetful.Input.Traced.NumberOf).Order()];
         string strands = NumberRanges.Words("strand", numbers);
         string words = section.Words.Length > 0 ? $"{section.Words}, {strands}" : char.ToUpperInvariant(strands[0]) + strands[1..];
         return sheetful.Placement.Pages > 1 ? $"{words}, part {page + 1} of {sheetful.Placement.Pages}" : words;

@@ -1,0 +1,94 @@
+using PolarityMap.Core.Checks;
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>What is on a sheet that its legend has to explain.</summary>
+[Flags]
+internal enum SheetSigns
+{
+    None = 0,
+
+    /// <summary>A and B of duplex ports.</summary>
+    Duplex = 1,
+
+    /// <summary>Connectors with the key up.</summary>
+    Arrays = 2,
+
+    /// <summary>Connectors with the key down.</summary>
+    Turned = 4,
+
+    /// <summary>Strands that go on in the next band.</summary>
+    Rings = 8,
+
+    /// <summary>Strands that go on on another sheet.</summary>
+    Cuts = 16,
+
+    OpenEnds = 32,
+
+    /// <summary>Strands drawn wide because of a finding.</summary>
+    Wide = 64,
+
+    Errors = 128,
+
+    Warnings = 256,
+
+    /// <summary>Arrowheads at transmitters and receivers.</summary>
+    Light = 512,
+}
+
+/// <summary>Finds what is on a sheet.</summary>
+internal static class SheetSignsOf
+{
+    /// <summary>The signs of a layout, rings and bands aside, which depend on the paper.</summary>
+    public static SheetSigns Layout(ViewInput input, Layout layout)
+    {
+        SheetSigns signs = SheetSigns.None;
+        TracedPlant traced = input.Traced;
+        foreach (Finding finding in input.Findings)
+        {
+            signs |= finding.Rule.Severity == Severity.Error ? SheetSigns.Errors : SheetSigns.Warnings;
+            if (finding.Strands.Count > 0)
+                signs |= SheetSigns.Wide;
+        }
+
+        var seen = new HashSet<PortRef>();
+        foreach (Way way in layout.Ways)
+        {
+            if (way.ComesIn || way.GoesOn)
+                signs |= SheetSigns.Cuts;
+            if ((way.Passages[0].In is not null && !way.ComesIn) || (way.Passages[^1].Out is not null && !way.GoesOn))
+                signs |= SheetSigns.OpenEnds;
+            foreach (Passage passage in way.Passages)
+            {
+                if (passage.Node is null)
+                    continue;
+                signs |= passage.In is { } into ? Of(into) : SheetSigns.None;
+                signs |= passage.Out is { } from ? Of(from) : SheetSigns.None;
+            }
+
+            // A strand that ends inside a part has the bar of an open end too.
+            if (way.Passages[^1] is { Out: null, In: { } last } && traced.Graph.LaneAt(last.Position) is null)
+                signs |= SheetSigns.OpenEnds;
+        }
+
+        return signs;
+
+        SheetSigns Of(Row row)
+        {
+            PortRef port = traced.Graph.PlaceOf(row.Position).Port;
+            if (!seen.Add(port))
+                return SheetSigns.None;
+            SheetSigns own = traced.Graph.LaneAt(row.Position) is null ? SheetSigns.None : SheetSigns.Light;
+            return own | traced.Plant.Port(port).Face.Family switch
+            {
+                ConnectorFamily.Duplex => SheetSigns.Duplex,
+                ConnectorFamily.Array => traced.MatingAt(row.Position) is not { } mating ? SheetSigns.None
+                    : mating.Keys == Keying.Opposed ? SheetSigns.Arrays | SheetSigns.Turned : SheetSigns.Arrays,
+                _ => SheetSigns.None,
+            };
+        }
+    }
+}
