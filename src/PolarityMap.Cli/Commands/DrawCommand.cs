@@ -1,6 +1,7 @@
 using System.CommandLine;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
+using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
@@ -105,6 +106,7 @@ internal sealed class DrawCommand : ICommandFile
         var input = new ViewInput(traced, Selection.Of(traced, report.Findings, choice))
         {
             Title = title,
+            ExpectedEnds = ExpectedEnds.Of(report.Context),
             FoldAlike = parsed.GetValue(_fold),
             Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one),
             Division = one ? SheetDivision.None : split is null ? SheetDivision.Network : (SheetDivision)DrawChoice.IndexOf(split, "division", DrawChoice.Divisions),

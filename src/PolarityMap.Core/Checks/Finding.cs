@@ -15,7 +15,8 @@ public enum Severity
 /// <summary>Something to do that was proved to clear a finding.</summary>
 /// <param name="Text">What to do.</param>
 /// <param name="Proof">What was proved of it.</param>
-public sealed record Remedy(string Text, string Proof);
+/// <param name="Part">Index of the part to change.</param>
+public sealed record Remedy(string Text, string Proof, int Part);
 
 /// <summary>One statement of the checker.</summary>
 /// <param name="Rule">The rule that made it; it carries code, title and severity.</param>

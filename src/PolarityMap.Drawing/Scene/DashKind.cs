@@ -9,4 +9,7 @@ public enum DashKind
     LongDashDot,
     LongDashDoubleDot,
     Dotted,
+
+    /// <summary>Short dashes for short lines; ours, the standard has none so short.</summary>
+    ShortDashed,
 }

@@ -14,6 +14,7 @@ public static class DashPattern
         DashKind.LongDashDot => [24, 3, 0.5, 3],
         DashKind.LongDashDoubleDot => [24, 3, 0.5, 3, 0.5, 3],
         DashKind.Dotted => [0.5, 3],
+        DashKind.ShortDashed => [4, 2],
         _ => [],
     };
 }

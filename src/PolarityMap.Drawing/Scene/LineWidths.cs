@@ -6,6 +6,9 @@ public static class LineWidths
     /// <summary>Sheet frame and title block outline.</summary>
     public const double Frame = 0.7;
 
+    /// <summary>Outline of a part to change.</summary>
+    public const double Change = 1;
+
     /// <summary>Part outlines and connector faces.</summary>
     public const double Outline = 0.5;
 

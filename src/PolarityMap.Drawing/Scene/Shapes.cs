@@ -36,3 +36,6 @@ public sealed record Circle(
     Colour? Stroke = null,
     double StrokeWidthMm = LineWidths.Outline,
     Colour? Fill = null) : SceneElement;
+
+/// <summary>A line along a route.</summary>
+public sealed record Curve(Route Route, Colour Stroke, double WidthMm, DashKind Dash = DashKind.Continuous) : SceneElement;

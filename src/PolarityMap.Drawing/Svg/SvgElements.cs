@@ -40,6 +40,11 @@ internal sealed class SvgElements(StringBuilder output, string idPrefix)
             case Circle circle:
                 Disc(circle);
                 break;
+            case Curve curve:
+                _path.Clear();
+                SvgPathData.Append(_path, curve.Route);
+                Stroke(curve.Stroke, curve.WidthMm, curve.Dash, curve.WidthMm);
+                break;
             default:
                 throw new ArgumentException($"No SVG is known for {element}.", nameof(element));
         }

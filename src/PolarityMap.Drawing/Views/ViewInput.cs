@@ -22,6 +22,9 @@ public sealed record ViewInput(TracedPlant Traced, Selection Selection)
     /// <summary>Draw channels that are alike once.</summary>
     public bool FoldAlike { get; init; }
 
+    /// <summary>For strands that come out elsewhere than meant the position where they should.</summary>
+    public IReadOnlyDictionary<int, int> ExpectedEnds { get; init; } = new Dictionary<int, int>();
+
     /// <summary>The findings about the chosen strands.</summary>
     public IReadOnlyList<Finding> Findings => Selection.Findings;
 

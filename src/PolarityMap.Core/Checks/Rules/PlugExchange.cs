@@ -23,7 +23,7 @@ internal static class PlugExchange
         foreach (Hop hop in context.Traced.Hops(strands[0]))
         {
             if (context.Plant.Parts[hop.Part] is { IsReversible: true } cord && Proof(context, hop, strands) is { } proof)
-                remedies.Add(new Remedy($"exchange the plugs at one end of {cord.Name} (reversible in the field)", proof));
+                remedies.Add(new Remedy($"exchange the plugs at one end of {cord.Name} (reversible in the field)", proof, hop.Part));
         }
 
         return remedies;

@@ -5,7 +5,7 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws parts: boxes with their names, the cells of their positions, and the words beside them.</summary>
-internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY, int page)
+internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY, int page, IReadOnlySet<int> changed)
 {
     /// <summary>Filled boxes, to lie under the strands.</summary>
     public List<SceneElement> Boxes { get; } = [];
@@ -57,7 +57,9 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         Boxes.Add(outline with { Stroke = null, Fill = Palette.PartFill });
 
         // The outline is drawn over the strands, whose halos would cut it.
-        Outlines.Add(outline);
+        Outlines.Add(changed.Contains(node.Part) ? outline with { StrokeWidthMm = LineWidths.Change } : outline);
+        if (changed.Contains(node.Part))
+            Outlines.Add(Marks.Corner(X(place.Right), top));
         if (node.NameInside)
         {
             string inside = place.Text.Inside[node];

@@ -112,6 +112,21 @@ internal sealed class Layout
 
     public List<Way> Ways { get; } = [];
 
+    /// <summary>The ways that faulty strands should take, in a gutter or a part each.</summary>
+    public IReadOnlyList<Expected> Expected { get; set; } = [];
+
+    /// <summary>The expected ways in the gutter right of a column, or in a part; null where there are none.</summary>
+    public Crossing? ExpectedAt(int column, Node? box)
+    {
+        foreach (Expected expected in Expected)
+        {
+            if (expected.Column == column && expected.Box == box)
+                return expected.Ways;
+        }
+
+        return null;
+    }
+
     /// <summary>Number of slots.</summary>
     public int SlotCount { get; set; }
 

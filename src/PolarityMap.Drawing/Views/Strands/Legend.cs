@@ -33,6 +33,10 @@ internal static class Legend
             words += " /2.C4: goes on on sheet 2, zone C4.";
         if (signs.HasFlag(SheetSigns.Wide))
             words += " Wide: has a finding.";
+        if (signs.HasFlag(SheetSigns.Expected))
+            words += " Dashed: where it should go.";
+        if (signs.HasFlag(SheetSigns.Change))
+            words += " Heavy frame with a corner: the part to change.";
         return words;
     }
 
@@ -153,6 +157,8 @@ internal static class Legend
             List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
             for (int i = 0; i < words.Count; i++)
                 lines.Add((words[i], i == 0 ? finding.Rule.Severity : null));
+            foreach (Remedy remedy in finding.Remedies)
+                lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} remedy: {remedy.Text}", width - 8).Select(l => (l, (Severity?)null)));
         }
 
         if (findings.Count > MostFindings)

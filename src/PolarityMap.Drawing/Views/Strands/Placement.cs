@@ -233,7 +233,11 @@ internal sealed class Placement
             foreach (Node node in nodes)
             {
                 if (node.Left.Count > 0 && node.Right.Count > 0)
+                {
                     middle = Math.Max(middle, Math.Max(Room(At(_layout.Inside[node])), 6));
+                    if (_layout.ExpectedAt(c, node) is { } expected)
+                        middle = Math.Max(middle, Room(At(expected)));
+                }
             }
 
             double width = place.LeftCell + place.LeftWords + place.Text.InsideWidth + middle + place.RightWords + place.RightCell;
@@ -324,9 +328,10 @@ internal sealed class Placement
 
         label = Math.Max(label, keys);
         label = Math.Max(label, LooseEnds(column, crossing));
+        Crossing? expected = _layout.ExpectedAt(column, null);
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
-        return new GutterPlace(left, right, label, straight ? 0 : Math.Max(8, Room(At(crossing))));
+        return new GutterPlace(left, right, label, straight && expected is null ? 0 : Math.Max(expected is null ? 8 : Room(At(expected)), Room(At(crossing))));
     }
 
     /// <summary>Room that strands need which end open at either side of a gutter, or go on on another sheet: for the end and the sign or mark on it.</summary>

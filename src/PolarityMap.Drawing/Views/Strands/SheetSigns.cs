@@ -37,6 +37,12 @@ internal enum SheetSigns
 
     /// <summary>Arrowheads at transmitters and receivers.</summary>
     Light = 512,
+
+    /// <summary>Dashed lines where faulty strands should go.</summary>
+    Expected = 1024,
+
+    /// <summary>A part that a proved remedy changes.</summary>
+    Change = 2048,
 }
 
 /// <summary>Finds what is on a sheet.</summary>
@@ -54,6 +60,11 @@ internal static class SheetSignsOf
                 signs |= SheetSigns.Wide;
         }
 
+        if (layout.Expected.Count > 0)
+            signs |= SheetSigns.Expected;
+        var changed = new HashSet<int>(input.Findings.SelectMany(f => f.Remedies).Select(r => r.Part));
+        if (changed.Count > 0 && layout.Columns.Any(c => c.Any(n => changed.Contains(n.Part))))
+            signs |= SheetSigns.Change;
         var seen = new HashSet<PortRef>();
         foreach (Way way in layout.Ways)
         {

@@ -18,6 +18,14 @@ internal sealed class Sheetful
         Format = format;
         Placement = placement;
         Area free = SheetFrame.FreeOf(format);
+        double spare = free.Width - placement.Width - marks;
+        double words = input.Findings.Where(f => f.Strands.Count > 0).Select(f => SheetText.Width(f.Rule.Title) + 2).DefaultIfEmpty(0).Max();
+        if (words > 0 && words <= spare && placement.Bands == 1)
+        {
+            HasRoomForWords = true;
+            marks += words;
+        }
+
         double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height;
         OriginX = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
         OriginY = free.Y + Math.Max(1, room * 0.4);
@@ -36,6 +44,9 @@ internal sealed class Sheetful
     public SheetFormat Format { get; }
 
     public Placement Placement { get; }
+
+    /// <summary>True when the words of a finding fit beside its sign.</summary>
+    public bool HasRoomForWords { get; }
 
     public double OriginX { get; }
 
@@ -132,6 +143,7 @@ internal sealed class Sheetful
             Input = input;
             Layout = ColumnPlan.Make(hops, pieces);
             SlotPlan.Make(hops.Traced, Layout);
+            Layout.Expected = ExpectedWays.Of(input, Layout);
             Text = new SheetText(hops.Traced, names);
             Notes = new SheetNotes(input.Findings, SampleOf(hops.Traced, pieces), SheetSignsOf.Layout(input, Layout), names.Notes);
             bool open = false;

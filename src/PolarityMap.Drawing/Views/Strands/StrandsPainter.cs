@@ -25,6 +25,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private readonly TracedPlant _traced = sheetful.Input.Traced;
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(sheetful.Input.Findings);
     private readonly List<SceneElement> _strands = [];
+    private readonly List<SceneElement> _expected = [];
     private readonly List<SceneElement> _labels = [];
     private readonly List<SceneElement> _marks = [];
     private readonly List<SheetLink> _links = [];
@@ -36,16 +37,20 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     /// <summary>The layers in drawing order.</summary>
     public IReadOnlyList<SceneGroup> Paint()
     {
-        var boxes = new BoxPainter(layout, placement, text, originX, originY, page);
+        var changed = new HashSet<int>(sheetful.Input.Findings.SelectMany(f => f.Remedies).Select(r => r.Part));
+        var boxes = new BoxPainter(layout, placement, text, originX, originY, page, changed);
         boxes.Paint();
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand)))
             PaintWay(way);
+        foreach (Expected expected in layout.Expected)
+            PaintExpected(expected);
         IReadOnlyList<SceneElement> keys = new KeyPainter(layout, placement, _traced, originX, originY, page).Paint();
         return
         [
             new SceneGroup("parts", boxes.Boxes),
             new SceneGroup("strands", _strands),
+            new SceneGroup("expected", _expected),
             new SceneGroup("outlines", boxes.Outlines),
             new SceneGroup("labels", [.. boxes.Labels, .. _labels, .. keys]),
             new SceneGroup("findings", _marks),
@@ -67,6 +72,86 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private double X(double x) => originX + x;
 
     private double Y(Row row) => originY + placement.Y(row);
+
+    /// <summary>The expected ways, dashed, from the rows of the faulty strands to the rows that lead where they should come out.</summary>
+    private void PaintExpected(Expected expected)
+    {
+        if (!IsHere(expected.Column) || (expected.Box is null && placement.IsFoldAfter(expected.Column)))
+            return;
+        ColumnPlace column = placement.Columns[expected.Column];
+        double x0, x1;
+        if (expected.Box is not null)
+        {
+            (x0, x1) = InsideOf(column);
+        }
+        else
+        {
+            GutterPlace gutter = placement.Gutters[expected.Column];
+            x0 = X(column.Right + gutter.ArrowLeft + gutter.Label);
+            x1 = X(placement.Columns[expected.Column + 1].X - gutter.ArrowRight - gutter.Label);
+        }
+
+        Crossing actual = expected.Box is { } box ? layout.Inside[box] : layout.Between[expected.Column];
+        IReadOnlyList<Point>[] taken = [.. actual.Rows.Select(r => Led(actual, r.Left, r.Right, x0, x1))];
+        foreach ((Row from, Row to) in expected.Ways.Rows)
+        {
+            int own = actual.IndexOf(from.Strand), tail = actual.IndexOf(to.Strand);
+            foreach (Route route in Apart(Led(expected.Ways, from, to, x0, x1), taken[own], taken[tail]))
+            {
+                _expected.Add(new Curve(route, Palette.Paper, LineWidths.Outline + 0.6));
+                _expected.Add(new Curve(route, Palette.Ink, LineWidths.Outline, DashKind.ShortDashed));
+            }
+        }
+    }
+
+    /// <summary>The points of a strand through a crossing.</summary>
+    private IReadOnlyList<Point> Led(Crossing crossing, Row from, Row to, double x0, double x1)
+    {
+        const double tolerance = 0.02;
+        var segments = new List<RouteSegment>();
+        Cross(crossing, from, x0, x1, segments);
+        segments.Add(RouteSegment.Line(new Point(x1, Y(to))));
+        return Route.Of(new Point(x0, Y(from)), segments).Flatten(tolerance);
+    }
+
+    /// <summary>The stretches of an expected way that do not lie on the strand itself or on the one it should join.</summary>
+    private static IEnumerable<Route> Apart(IReadOnlyList<Point> way, IReadOnlyList<Point> own, IReadOnlyList<Point> tail)
+    {
+        const double clear = (StrandPath.PlainHaloMm + StrandPath.EmphasisMm) / 2;
+        const double step = 0.25;
+        Route? route = null;
+        for (double x = way[0].X; x <= way[^1].X; x += step)
+        {
+            double y = HeightAt(way, x);
+            if (Math.Abs(y - HeightAt(own, x)) > clear && Math.Abs(y - HeightAt(tail, x)) > clear)
+            {
+                route = route is null ? Route.From(x, y) : route.LineTo(x, y);
+                continue;
+            }
+
+            if (route is { Segments.Count: > 0 })
+                yield return route;
+            route = null;
+        }
+
+        if (route is { Segments.Count: > 0 })
+            yield return route;
+    }
+
+    /// <summary>The height of a line that runs from left to right.</summary>
+    private static double HeightAt(IReadOnlyList<Point> line, double x)
+    {
+        int i = 1;
+        while (i < line.Count - 1 && line[i].X < x)
+            i++;
+        double width = line[i].X - line[i - 1].X;
+        double share = width <= 0 ? 1 : Math.Clamp((x - line[i - 1].X) / width, 0, 1);
+        return (line[i - 1].Y * (1 - share)) + (line[i].Y * share);
+    }
+
+    /// <summary>The stretch of a box in which its strands cross.</summary>
+    private (double From, double To) InsideOf(ColumnPlace column) =>
+        (X(column.X + column.LeftCell + column.LeftWords + column.Text.InsideWidth), X(column.Right - column.RightCell - column.RightWords));
 
     private bool IsHere(int column) => placement.Columns[column].Page == page;
 
@@ -158,8 +243,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
     private void AddInside(Node node, ColumnPlace column, Row into, Row from, List<RouteSegment> segments)
     {
-        double x0 = X(column.X + column.LeftCell + column.LeftWords + column.Text.InsideWidth);
-        double x1 = X(column.Right - column.RightCell - column.RightWords);
+        (double x0, double x1) = InsideOf(column);
         Cross(layout.Inside[node], into, x0, x1, segments);
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
@@ -286,7 +370,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         bool error = finding.Rule.Severity == Severity.Error;
         _marks.Add(error ? Marks.Error(X(x + 3.2), y, 4) : Marks.Warning(X(x + 3.2), y, 4));
         if (way.LastColumn == layout.Columns.Count - 1 || end is null)
-            _marks.Add(Label.CentredOn(X(x + 6), y, finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
+            _marks.Add(Label.CentredOn(X(x + 6), y, sheetful.HasRoomForWords ? $"{finding.Rule.Code} {finding.Rule.Title}" : finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
 
     private void AddStrand(Way way, IReadOnlyList<Route> routes)
