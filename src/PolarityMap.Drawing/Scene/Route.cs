@@ -18,6 +18,9 @@ public sealed class Route
 
     public IReadOnlyList<RouteSegment> Segments => _segments;
 
+    /// <summary>The segments without a copy.</summary>
+    internal ReadOnlySpan<RouteSegment> SegmentsSpan => _segments;
+
     /// <summary>Where the route ends so far.</summary>
     public Point End => _segments.Length == 0 ? Start : _segments[^1].End;
 

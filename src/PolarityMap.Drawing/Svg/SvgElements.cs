@@ -1,4 +1,3 @@
-using System.Text;
 using PolarityMap.Drawing.Fonts;
 using PolarityMap.Drawing.Scene;
 
@@ -6,14 +5,15 @@ namespace PolarityMap.Drawing.Svg;
 
 /// <summary>
 /// Prints the elements of a scene, each with its attributes in one fixed order: place, fill, stroke, width, dashes.
-/// A parent is expected to set the font, its size for <see cref="InheritedCapMm"/>, and no fill.
+/// A parent is expected to set the font, its size for <see cref="InheritedCapMm"/>, and no fill. Labels that follow each other in
+/// one style share a group that says it once, and plain boxes that do share one path: a large sheet is a third as long for it.
 /// </summary>
-internal sealed class SvgElements(StringBuilder output, string idPrefix)
+internal sealed class SvgElements(Utf8Text output, string idPrefix)
 {
     /// <summary>Labels of this height need no font size of their own.</summary>
     internal const double InheritedCapMm = CapHeights.Strand;
 
-    private readonly StringBuilder _path = new(256);
+    private readonly Utf8Text _path = new(256);
 
     internal void Append(SceneElement element)
     {
@@ -26,7 +26,7 @@ internal sealed class SvgElements(StringBuilder output, string idPrefix)
                 Strand(strand);
                 break;
             case Label label:
-                Text(label);
+                Labels([label]);
                 break;
             case Box box:
                 Rectangle(box);
@@ -52,26 +52,65 @@ internal sealed class SvgElements(StringBuilder output, string idPrefix)
 
     private void Group(SceneGroup group)
     {
-        output.Append("<g");
+        output.Append("<g"u8);
         if (group.Id is not null)
-            output.Append(" id=\"").Append(idPrefix).Append(group.Id).Append('"');
+            output.Append(" id=\""u8).Append(idPrefix).Append(group.Id).Append((byte)'"');
         if (group.Role != GroupRole.None)
-            output.Append(group.Role == GroupRole.GraphicsObject ? " role=\"graphics-object\"" : " role=\"graphics-symbol\"");
-        output.Append(">\n");
-        Words("title", group.Title);
-        Words("desc", group.Description);
-        foreach (SceneElement child in group.Children)
-            Append(child);
-        output.Append("</g>\n");
+            output.Append(group.Role == GroupRole.GraphicsObject ? " role=\"graphics-object\""u8 : " role=\"graphics-symbol\""u8);
+        output.Append(">\n"u8);
+        Words("title"u8, group.Title);
+        Words("desc"u8, group.Description);
+        IReadOnlyList<SceneElement> children = group.Children;
+        for (int i = 0; i < children.Count;)
+        {
+            int end = EndOfRun(children, i);
+            if (end == i + 1)
+                Append(children[i]);
+            else if (children[i] is Label)
+                Labels(Run<Label>(children, i, end));
+            else
+                Boxes(Run<Box>(children, i, end));
+            i = end;
+        }
+
+        output.Append("</g>\n"u8);
     }
 
-    private void Words(string tag, string? text)
+    private static T[] Run<T>(IReadOnlyList<SceneElement> elements, int start, int end)
+        where T : SceneElement
+    {
+        var run = new T[end - start];
+        for (int i = start; i < end; i++)
+            run[i - start] = (T)elements[i];
+        return run;
+    }
+
+    /// <summary>The end of the elements from a place on that can share one element or group.</summary>
+    private static int EndOfRun(IReadOnlyList<SceneElement> elements, int start)
+    {
+        int end = start + 1;
+        switch (elements[start])
+        {
+            case Label first:
+                while (end < elements.Count && elements[end] is Label label && label.Anchor == first.Anchor && label.Colour == first.Colour && label.CapHeightMm == first.CapHeightMm)
+                    end++;
+                break;
+            case Box { CornerRadius: 0 } first:
+                while (end < elements.Count && elements[end] is Box { CornerRadius: 0 } box && box.Fill == first.Fill && box.Stroke == first.Stroke && box.StrokeWidthMm == first.StrokeWidthMm)
+                    end++;
+                break;
+        }
+
+        return end;
+    }
+
+    private void Words(ReadOnlySpan<byte> tag, string? text)
     {
         if (string.IsNullOrWhiteSpace(text))
             return;
-        output.Append('<').Append(tag).Append('>');
+        output.Append((byte)'<').Append(tag).Append((byte)'>');
         SvgText.Append(output, text);
-        output.Append("</").Append(tag).Append(">\n");
+        output.Append("</"u8).Append(tag).Append(">\n"u8);
     }
 
     private void Strand(StrandPath strand)
@@ -85,89 +124,138 @@ internal sealed class SvgElements(StringBuilder output, string idPrefix)
 
     private void Stroke(Colour colour, double width, DashKind dash, double dashUnit)
     {
-        output.Append("<path d=\"").Append(_path).Append('"');
-        Paint(" stroke=\"", colour);
-        Number(" stroke-width=\"", width);
+        output.Append("<path d=\""u8).Append(_path.Written.Span).Append((byte)'"');
+        Paint(" stroke=\""u8, colour);
+        Number(" stroke-width=\""u8, width);
         Dashes(dash, dashUnit);
-        output.Append("/>\n");
+        output.Append("/>\n"u8);
     }
 
-    private void Text(Label label)
+    /// <summary>Labels of one style: the paper under them first, then the words.</summary>
+    private void Labels(ReadOnlySpan<Label> labels)
     {
-        if (label.UnderlayBox() is { } underlay)
-            Rectangle(underlay);
-        output.Append("<text");
-        Number(" x=\"", label.X);
-        Number(" y=\"", label.BaselineY);
+        var papers = new List<SceneElement>();
+        foreach (Label label in labels)
+        {
+            if (label.UnderlayBox() is { } paper)
+                papers.Add(paper);
+        }
+
+        for (int i = 0; i < papers.Count;)
+        {
+            int end = EndOfRun(papers, i);
+            Boxes(Run<Box>(papers, i, end));
+            i = end;
+        }
+
+        Label first = labels[0];
+        bool shared = labels.Length > 1;
+        if (shared)
+        {
+            output.Append("<g"u8);
+            Style(first);
+            output.Append(">\n"u8);
+        }
+
+        foreach (Label label in labels)
+        {
+            output.Append("<text"u8);
+            Number(" x=\""u8, label.X);
+            Number(" y=\""u8, label.BaselineY);
+            if (!shared)
+                Style(first);
+            output.Append((byte)'>');
+            SvgText.Append(output, label.Text);
+            output.Append("</text>\n"u8);
+        }
+
+        if (shared)
+            output.Append("</g>\n"u8);
+    }
+
+    private void Style(Label label)
+    {
         if (label.CapHeightMm != InheritedCapMm)
-            Number(" font-size=\"", FontMetrics.FontSizeFor(label.CapHeightMm));
+            Number(" font-size=\""u8, FontMetrics.FontSizeFor(label.CapHeightMm));
         if (label.Anchor != Anchor.Start)
-            output.Append(label.Anchor == Anchor.Middle ? " text-anchor=\"middle\"" : " text-anchor=\"end\"");
-        Paint(" fill=\"", label.Colour);
-        output.Append('>');
-        SvgText.Append(output, label.Text);
-        output.Append("</text>\n");
+            output.Append(label.Anchor == Anchor.Middle ? " text-anchor=\"middle\""u8 : " text-anchor=\"end\""u8);
+        Paint(" fill=\""u8, label.Colour);
+    }
+
+    private void Boxes(ReadOnlySpan<Box> boxes)
+    {
+        if (boxes.Length == 1)
+        {
+            Rectangle(boxes[0]);
+            return;
+        }
+
+        output.Append("<path d=\""u8);
+        foreach (Box box in boxes)
+            SvgPathData.AppendBox(output, box);
+        output.Append((byte)'"');
+        FillAndOutline(boxes[0].Fill, boxes[0].Stroke, boxes[0].StrokeWidthMm);
     }
 
     private void Rectangle(Box box)
     {
-        output.Append("<rect");
-        Number(" x=\"", box.X);
-        Number(" y=\"", box.Y);
-        Number(" width=\"", box.Width);
-        Number(" height=\"", box.Height);
+        output.Append("<rect"u8);
+        Number(" x=\""u8, box.X);
+        Number(" y=\""u8, box.Y);
+        Number(" width=\""u8, box.Width);
+        Number(" height=\""u8, box.Height);
         if (box.CornerRadius > 0)
-            Number(" rx=\"", box.CornerRadius);
+            Number(" rx=\""u8, box.CornerRadius);
         FillAndOutline(box.Fill, box.Stroke, box.StrokeWidthMm);
     }
 
     private void StraightLine(Line line)
     {
-        output.Append("<line");
-        Number(" x1=\"", line.X1);
-        Number(" y1=\"", line.Y1);
-        Number(" x2=\"", line.X2);
-        Number(" y2=\"", line.Y2);
-        Paint(" stroke=\"", line.Stroke);
-        Number(" stroke-width=\"", line.WidthMm);
+        output.Append("<line"u8);
+        Number(" x1=\""u8, line.X1);
+        Number(" y1=\""u8, line.Y1);
+        Number(" x2=\""u8, line.X2);
+        Number(" y2=\""u8, line.Y2);
+        Paint(" stroke=\""u8, line.Stroke);
+        Number(" stroke-width=\""u8, line.WidthMm);
         Dashes(line.Dash, line.WidthMm);
-        output.Append("/>\n");
+        output.Append("/>\n"u8);
     }
 
     private void ClosedLine(Polygon polygon)
     {
-        output.Append("<polygon points=\"");
+        output.Append("<polygon points=\""u8);
         for (int i = 0; i < polygon.Points.Count; i++)
         {
             if (i > 0)
-                output.Append(' ');
+                output.Append((byte)' ');
             SvgPathData.AppendPoint(output, polygon.Points[i]);
         }
 
-        output.Append('"');
+        output.Append((byte)'"');
         FillAndOutline(polygon.Fill, polygon.Stroke, polygon.StrokeWidthMm);
     }
 
     private void Disc(Circle circle)
     {
-        output.Append("<circle");
-        Number(" cx=\"", circle.CentreX);
-        Number(" cy=\"", circle.CentreY);
-        Number(" r=\"", circle.Radius);
+        output.Append("<circle"u8);
+        Number(" cx=\""u8, circle.CentreX);
+        Number(" cy=\""u8, circle.CentreY);
+        Number(" r=\""u8, circle.Radius);
         FillAndOutline(circle.Fill, circle.Stroke, circle.StrokeWidthMm);
     }
 
     private void FillAndOutline(Colour? fill, Colour? stroke, double width)
     {
         if (fill is { } inside)
-            Paint(" fill=\"", inside);
+            Paint(" fill=\""u8, inside);
         if (stroke is { } outline)
         {
-            Paint(" stroke=\"", outline);
-            Number(" stroke-width=\"", width);
+            Paint(" stroke=\""u8, outline);
+            Number(" stroke-width=\""u8, width);
         }
 
-        output.Append("/>\n");
+        output.Append("/>\n"u8);
     }
 
     private void Dashes(DashKind kind, double unit)
@@ -175,28 +263,28 @@ internal sealed class SvgElements(StringBuilder output, string idPrefix)
         ReadOnlySpan<double> multiples = DashPattern.Multiples(kind);
         if (multiples.Length == 0)
             return;
-        output.Append(" stroke-dasharray=\"");
+        output.Append(" stroke-dasharray=\""u8);
         for (int i = 0; i < multiples.Length; i++)
         {
             if (i > 0)
-                output.Append(' ');
+                output.Append((byte)' ');
             SvgNumber.Append(output, multiples[i] * unit);
         }
 
-        output.Append('"');
+        output.Append((byte)'"');
     }
 
-    private void Paint(string attribute, Colour colour)
+    private void Paint(ReadOnlySpan<byte> attribute, Colour colour)
     {
         Span<char> hex = stackalloc char[7];
         colour.WriteHex(hex);
-        output.Append(attribute).Append(hex).Append('"');
+        output.Append(attribute).Append(hex).Append((byte)'"');
     }
 
-    private void Number(string attribute, double value)
+    private void Number(ReadOnlySpan<byte> attribute, double value)
     {
         output.Append(attribute);
         SvgNumber.Append(output, value);
-        output.Append('"');
+        output.Append((byte)'"');
     }
 }

@@ -1,39 +1,61 @@
-using System.Text;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Svg;
 
-/// <summary>Writes routes as path data with absolute M, L and C only.</summary>
+/// <summary>Writes routes as path data with absolute M, L, H and C only.</summary>
 internal static class SvgPathData
 {
-    internal static void Append(StringBuilder output, Route route)
+    internal static void Append(Utf8Text output, Route route)
     {
-        output.Append('M');
+        output.Append((byte)'M');
         AppendPoint(output, route.Start);
-        foreach (RouteSegment segment in route.Segments)
+        long y = SvgNumber.Thousandths(route.Start.Y);
+        foreach (RouteSegment segment in route.SegmentsSpan)
         {
+            long endY = SvgNumber.Thousandths(segment.End.Y);
             if (segment.IsCurve)
             {
-                output.Append('C');
+                output.Append((byte)'C');
                 AppendPoint(output, segment.Control1);
-                output.Append(' ');
+                output.Append((byte)' ');
                 AppendPoint(output, segment.Control2);
-                output.Append(' ');
+                output.Append((byte)' ');
+                AppendPoint(output, segment.End);
+            }
+            else if (endY == y)
+            {
+                output.Append((byte)'H');
+                SvgNumber.Append(output, segment.End.X);
             }
             else
             {
-                output.Append('L');
+                output.Append((byte)'L');
+                AppendPoint(output, segment.End);
             }
 
-            AppendPoint(output, segment.End);
+            y = endY;
         }
     }
 
+    /// <summary>A rectangle as a path of its own, so that many alike are one element: M, then h, v, h and z.</summary>
+    internal static void AppendBox(Utf8Text output, Box box)
+    {
+        output.Append((byte)'M');
+        AppendPoint(output, new Point(box.X, box.Y));
+        output.Append((byte)'h');
+        SvgNumber.Append(output, box.Width);
+        output.Append((byte)'v');
+        SvgNumber.Append(output, box.Height);
+        output.Append((byte)'h');
+        SvgNumber.Append(output, -box.Width);
+        output.Append((byte)'z');
+    }
+
     /// <summary>Writes <c>x,y</c>.</summary>
-    internal static void AppendPoint(StringBuilder output, Point point)
+    internal static void AppendPoint(Utf8Text output, Point point)
     {
         SvgNumber.Append(output, point.X);
-        output.Append(',');
+        output.Append((byte)',');
         SvgNumber.Append(output, point.Y);
     }
 }

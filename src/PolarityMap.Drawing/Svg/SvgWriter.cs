@@ -1,4 +1,3 @@
-using System.Text;
 using PolarityMap.Drawing.Fonts;
 using PolarityMap.Drawing.Scene;
 
@@ -17,55 +16,61 @@ public static class SvgWriter
     /// <summary>The sheet as one <c>svg</c> element with a final line break, without XML declaration.</summary>
     /// <exception cref="ArgumentException">The id prefix does not have the form of an id.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is not a finite number.</exception>
-    public static string Write(DrawingSheet sheet, SvgOptions options)
+    public static string Write(DrawingSheet sheet, SvgOptions options) => Print(sheet, options).ToString();
+
+    /// <summary>The same in UTF-8, as a file holds it.</summary>
+    /// <inheritdoc cref="Write"/>
+    public static ReadOnlyMemory<byte> WriteUtf8(DrawingSheet sheet, SvgOptions options) => Print(sheet, options).Written;
+
+    private static Utf8Text Print(DrawingSheet sheet, SvgOptions options)
     {
         if (options.IdPrefix.Length > 0 && !SceneId.IsValid(options.IdPrefix))
             throw new ArgumentException($"'{options.IdPrefix}' cannot begin an id.", nameof(options));
-        var output = new StringBuilder(options.EmbedFont ? 1 << 18 : 1 << 16);
+        var output = new Utf8Text(options.EmbedFont ? 1 << 18 : 1 << 16);
         Open(output, sheet, options);
         var elements = new SvgElements(output, options.IdPrefix);
         foreach (SceneGroup layer in sheet.Layers)
             elements.Append(layer);
-        return output.Append("</g>\n</svg>\n").ToString();
+        return output.Append("</g>\n</svg>\n"u8);
     }
 
-    private static void Open(StringBuilder output, DrawingSheet sheet, SvgOptions options)
+    private static void Open(Utf8Text output, DrawingSheet sheet, SvgOptions options)
     {
         bool described = !string.IsNullOrWhiteSpace(sheet.Description);
-        output.Append("<svg xmlns=\"http://www.w3.org/2000/svg\"");
-        Length(output, " width=\"", sheet.WidthMm, "mm\"");
-        Length(output, " height=\"", sheet.HeightMm, "mm\"");
-        Length(output, " viewBox=\"0 0 ", sheet.WidthMm, "");
-        Length(output, " ", sheet.HeightMm, "\"");
-        output.Append(" role=\"graphics-document\" aria-labelledby=\"").Append(options.IdPrefix).Append("title");
+        output.Append("<svg xmlns=\"http://www.w3.org/2000/svg\""u8);
+        Length(output, " width=\""u8, sheet.WidthMm, "mm\""u8);
+        Length(output, " height=\""u8, sheet.HeightMm, "mm\""u8);
+        Length(output, " viewBox=\"0 0 "u8, sheet.WidthMm, ""u8);
+        Length(output, " "u8, sheet.HeightMm, "\""u8);
+        output.Append(" role=\"graphics-document\" aria-labelledby=\""u8).Append(options.IdPrefix).Append("title"u8);
         if (described)
-            output.Append(' ').Append(options.IdPrefix).Append("desc");
-        output.Append("\">\n<title id=\"").Append(options.IdPrefix).Append("title\">");
+            output.Append((byte)' ').Append(options.IdPrefix).Append("desc"u8);
+        output.Append("\">\n<title id=\""u8).Append(options.IdPrefix).Append("title\">"u8);
         SvgText.Append(output, sheet.Title);
-        output.Append("</title>\n");
+        output.Append("</title>\n"u8);
         if (described)
         {
-            output.Append("<desc id=\"").Append(options.IdPrefix).Append("desc\">");
+            output.Append("<desc id=\""u8).Append(options.IdPrefix).Append("desc\">"u8);
             SvgText.Append(output, sheet.Description);
-            output.Append("</desc>\n");
+            output.Append("</desc>\n"u8);
         }
 
         if (options.EmbedFont)
         {
-            output.Append("<style>@font-face{font-family:'").Append(FontMetrics.Family)
-                .Append("';src:url(data:font/ttf;base64,").Append(Convert.ToBase64String(EmbeddedFont.Bytes()))
-                .Append(") format('truetype')}</style>\n");
+            output.Append("<style>@font-face{font-family:'"u8).Append(FontMetrics.Family)
+                .Append("';src:url(data:font/ttf;base64,"u8).Append(EmbeddedFont.Base64)
+                .Append(") format('truetype')}</style>\n"u8);
         }
 
-        Length(output, "<rect x=\"0\" y=\"0\" width=\"", sheet.WidthMm, "\"");
-        Length(output, " height=\"", sheet.HeightMm, "\" fill=\"#FFFFFF\"/>\n");
+        Length(output, "<rect x=\"0\" y=\"0\" width=\""u8, sheet.WidthMm, "\""u8);
+        Length(output, " height=\""u8, sheet.HeightMm, "\" fill=\"#FFFFFF\"/>\n"u8);
 
         // Inherited by everything below, which keeps the file small and loads faster than repeating it.
-        output.Append("<g font-family=\"").Append(FontFamilies).Append('"');
-        Length(output, " font-size=\"", FontMetrics.FontSizeFor(SvgElements.InheritedCapMm), "\" fill=\"none\">\n");
+        output.Append("<g font-family=\""u8).Append(FontFamilies).Append((byte)'"');
+        Length(output, " font-size=\""u8, FontMetrics.FontSizeFor(SvgElements.InheritedCapMm), "\" fill=\"none\">\n"u8);
     }
 
-    private static void Length(StringBuilder output, string before, double value, string after)
+    private static void Length(Utf8Text output, ReadOnlySpan<byte> before, double value, ReadOnlySpan<byte> after)
     {
         output.Append(before);
         SvgNumber.Append(output, value);

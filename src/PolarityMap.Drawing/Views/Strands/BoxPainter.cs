@@ -13,8 +13,11 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     /// <summary>Their outlines, to lie over the strands.</summary>
     public List<SceneElement> Outlines { get; } = [];
 
-    /// <summary>Cells and words, to lie over both.</summary>
-    public List<SceneElement> Labels { get; } = [];
+    /// <summary>Cells of positions, to lie over both.</summary>
+    public List<SceneElement> Cells { get; } = [];
+
+    /// <summary>Words, to lie over all.</summary>
+    public List<Label> Labels { get; } = [];
 
     public void Paint()
     {
@@ -102,7 +105,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         double x = left ? place.X : place.Right - cell;
         foreach (Row row in rows)
         {
-            Labels.Add(new Box(X(x), Y(row) - (Measures.CellHeight / 2), cell, Measures.CellHeight, 0, Palette.Ink, LineWidths.Leader, Palette.Paper));
+            Cells.Add(new Box(X(x), Y(row) - (Measures.CellHeight / 2), cell, Measures.CellHeight, 0, Palette.Ink, LineWidths.Leader, Palette.Paper));
             string name = text.Cell(row);
             if (name.Length > 0)
                 Labels.Add(Label.CentredOn(X(x + (cell / 2)), Y(row), name, CapHeights.Strand, Anchor.Middle, Palette.Ink));
@@ -147,7 +150,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
                 continue;
             double middle = (Y(rows[i - 1]) + Y(rows[i])) / 2;
             foreach (double offset in (ReadOnlySpan<double>)[-0.9, 0, 0.9])
-                Labels.Add(new Circle(X(x), middle + offset, 0.25, null, LineWidths.Leader, Palette.Ink));
+                Cells.Add(new Circle(X(x), middle + offset, 0.25, null, LineWidths.Leader, Palette.Ink));
         }
     }
 }

@@ -13,6 +13,10 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
 
     private readonly HashSet<int> _keyedGutters = [];
     private readonly List<SceneElement> _marks = [];
+    private readonly List<Label> _words = [];
+
+    /// <summary>The words beside the keys, once painted.</summary>
+    public IReadOnlyList<Label> Words => _words;
 
     /// <summary>The keys of every array mating: a tab on each connector and the word, above the connectors.</summary>
     public IReadOnlyList<SceneElement> Paint()
@@ -62,7 +66,7 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         double other = left ? x - reach - 3 : x + reach + 3;
         _marks.Add(Marks.KeyUp(x, top));
         _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(other, top) : Marks.KeyDown(other, top - KeyHeight));
-        _marks.Add(new Label((x + other) / 2, top - 2.1, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        _words.Add(new Label((x + other) / 2, top - 2.1, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
     private double X(double x) => originX + x;
@@ -78,8 +82,8 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         double left = placement.Columns[column].Right;
         double right = placement.IsFoldAfter(column) ? left + placement.Gutters[column].Width : placement.Columns[column + 1].X;
         double middle = X((left + right) / 2);
-        _marks.Add(new Label(middle, originY + top - 1.4, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
-        _marks.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        _words.Add(new Label(middle, originY + top - 1.4, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        _words.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
     private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, PortRef leftPort, PortRef rightPort, Mating mating)
@@ -103,8 +107,8 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         bool apart = folded || Math.Abs(topLeft - topRight) > 0.1;
         double middle = apart ? leftX + (placement.Gutters[column].Label / 2) : (leftX + rightX) / 2;
         double baseline = topLeft - 2.1;
-        _marks.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+        _words.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         if (mating.Through is { } adapter)
-            _marks.Add(new Label(middle, baseline - Measures.LineOfText, traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+            _words.Add(new Label(middle, baseline - Measures.LineOfText, traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 }

@@ -3,6 +3,9 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>The distances of a strand sheet, in millimetres.</summary>
 internal static class Measures
 {
+    /// <summary>A width rounded up to a tenth of a millimetre: nothing needs finer places, and short numbers make short files.</summary>
+    public static double Tenths(double width) => Math.Ceiling((width * 10) - 1e-6) / 10;
+
     /// <summary>From one strand to the next.</summary>
     public const double Pitch = 5;
 

@@ -168,9 +168,9 @@ internal sealed class Placement
         (double rightCell, double rightWords) = Zone(nodes, n => n.Right);
         return new ColumnPlace
         {
-            LeftCell = leftCell,
+            LeftCell = Measures.Tenths(leftCell),
             LeftWords = leftWords,
-            RightCell = rightCell,
+            RightCell = Measures.Tenths(rightCell),
             RightWords = rightWords,
             Text = ColumnText.Of(nodes, _text),
         };
@@ -221,7 +221,7 @@ internal sealed class Placement
         foreach (Way way in _layout.Ways)
         {
             if (way.FirstColumn == 0 && way.Passages[0].In is not null)
-                LeftMargin = Math.Max(LeftMargin, way.ComesIn ? CutMarks.Room(_text, way.Strand) : Measures.Stub + 1);
+                LeftMargin = Math.Max(LeftMargin, way.ComesIn ? Measures.Tenths(CutMarks.Room(_text, way.Strand)) : Measures.Stub + 1);
         }
 
         Gutters = new GutterPlace[Math.Max(0, Columns.Length - 1)];
@@ -244,7 +244,7 @@ internal sealed class Placement
             foreach (Node node in nodes.Where(n => !n.NameInside))
                 width = Math.Max(width, Math.Max(SheetText.Width(_text.Part(node).IsInline ? "" : _text.Name(node.Part), CapHeights.Part) + 1.5, LongestWord(SheetText.Caption(_text.Part(node))) + 1));
             width = Math.Max(width, LongestWord(place.Text.Head) + 0.5);
-            place.Width = width;
+            place.Width = Measures.Tenths(width);
             if (c < Columns.Length - 1)
                 Gutters[c] = PlaceGutter(c);
         }
@@ -273,7 +273,7 @@ internal sealed class Placement
                 end -= back;
             }
 
-            double x = first == 0 ? LeftMargin : Gutters[first - 1].HalfWidth(_mark);
+            double x = first == 0 ? LeftMargin : Measures.Tenths(Gutters[first - 1].HalfWidth(_mark));
             for (int c = first; c < end; c++)
             {
                 Columns[c].X = x;
@@ -331,7 +331,7 @@ internal sealed class Placement
         Crossing? expected = _layout.ExpectedAt(column, null);
         double left = _layout.Columns[column].Any(n => n.Right.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
         double right = _layout.Columns[column + 1].Any(n => n.Left.Any(r => _text.Lane(r).Length > 0)) ? Marks.ArrowLength + 0.6 : 0;
-        return new GutterPlace(left, right, label, straight && expected is null ? 0 : Math.Max(expected is null ? 8 : Room(At(expected)), Room(At(crossing))));
+        return new GutterPlace(Measures.Tenths(left), Measures.Tenths(right), Measures.Tenths(label), straight && expected is null ? 0 : Measures.Tenths(Math.Max(expected is null ? 8 : Room(At(expected)), Room(At(crossing)))));
     }
 
     /// <summary>Room that strands need which end open at either side of a gutter, or go on on another sheet: for the end and the sign or mark on it.</summary>

@@ -27,8 +27,8 @@ internal sealed class Sheetful
         }
 
         double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height;
-        OriginX = free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2);
-        OriginY = free.Y + Math.Max(1, room * 0.4);
+        OriginX = Math.Round(free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2), 1);
+        OriginY = Math.Round(free.Y + Math.Max(1, room * 0.4), 1);
     }
 
     /// <summary>The input narrowed to the strands here.</summary>

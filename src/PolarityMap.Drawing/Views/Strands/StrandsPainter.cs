@@ -26,7 +26,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(sheetful.Input.Findings);
     private readonly List<SceneElement> _strands = [];
     private readonly List<SceneElement> _expected = [];
-    private readonly List<SceneElement> _labels = [];
+    private readonly List<Label> _labels = [];
     private readonly List<SceneElement> _marks = [];
     private readonly List<SheetLink> _links = [];
     private readonly Dictionary<Crossing, Braid> _braids = [];
@@ -45,17 +45,22 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
             PaintWay(way);
         foreach (Expected expected in layout.Expected)
             PaintExpected(expected);
-        IReadOnlyList<SceneElement> keys = new KeyPainter(layout, placement, _traced, originX, originY, page).Paint();
+        var keys = new KeyPainter(layout, placement, _traced, originX, originY, page);
+        IReadOnlyList<SceneElement> tabs = keys.Paint();
         return
         [
             new SceneGroup("parts", boxes.Boxes),
             new SceneGroup("strands", _strands),
             new SceneGroup("expected", _expected),
             new SceneGroup("outlines", boxes.Outlines),
-            new SceneGroup("labels", [.. boxes.Labels, .. _labels, .. keys]),
+            new SceneGroup("labels", [.. boxes.Cells, .. tabs, .. InStyles(_labels), .. InStyles([.. boxes.Labels, .. keys.Words])]),
             new SceneGroup("findings", _marks),
         ];
     }
+
+    /// <summary>Labels of one style side by side, so that a file says the style once.</summary>
+    private static IEnumerable<Label> InStyles(List<Label> labels) =>
+        labels.OrderBy(l => l.CapHeightMm).ThenBy(l => l.Anchor);
 
     private static Dictionary<int, Finding> FindingByStrand(IReadOnlyList<Finding> findings)
     {

@@ -1,0 +1,46 @@
+using System.Text;
+
+namespace PolarityMap.Drawing.Svg;
+
+/// <summary>A growing text in UTF-8: what a file holds, without a step over a string.</summary>
+internal sealed class Utf8Text(int capacity)
+{
+    private byte[] _bytes = new byte[capacity];
+
+    public int Length { get; private set; }
+
+    public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, Length);
+
+    public Utf8Text Append(ReadOnlySpan<byte> text)
+    {
+        text.CopyTo(Room(text.Length));
+        Length += text.Length;
+        return this;
+    }
+
+    public Utf8Text Append(byte character)
+    {
+        Room(1)[0] = character;
+        Length++;
+        return this;
+    }
+
+    /// <summary>Appends any characters; a surrogate without its partner becomes U+FFFD.</summary>
+    public Utf8Text Append(ReadOnlySpan<char> text)
+    {
+        const int mostBytesOfACharacter = 3;
+        Length += Encoding.UTF8.GetBytes(text, Room(text.Length * mostBytesOfACharacter));
+        return this;
+    }
+
+    public void Clear() => Length = 0;
+
+    public override string ToString() => Encoding.UTF8.GetString(_bytes, 0, Length);
+
+    private Span<byte> Room(int length)
+    {
+        if (_bytes.Length - Length < length)
+            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, Length + length));
+        return _bytes.AsSpan(Length);
+    }
+}
