@@ -15,6 +15,7 @@ internal sealed class DrawCommand : ICommandFile
     private readonly Argument<string> _plant = CommonOptions.Plant();
     private readonly Option<string?> _output = CommonOptions.Output("A file ending in .svg, .pdf or .png, or a folder for one file a sheet; without it the plant's name with .svg.");
     private readonly Option<string> _view = Words("--view", "VIEW", "What to draw", [.. ViewCatalogue.All.Select(v => v.Name)], ViewCatalogue.All[0].Name);
+    private readonly Option<bool> _steps = new("--steps") { Description = "A series that reveals the drawing part by part, with a table of positions; short for --view steps." };
     private readonly Option<string?> _network = Named("--network", "Only strands of this network.");
     private readonly Option<string?> _part = Named("--part", "Only strands that pass this part.");
     private readonly Option<string?> _link = new("--link") { Description = "Only the strands of this link, named by an end of it.", HelpName = "END" };
@@ -47,11 +48,12 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml -o plant.pdf --paper A4        all sheets, divided by network
               polaritymap draw plant.yaml -o sheets/ --split room
               polaritymap draw plant.yaml --network lighting -o lighting.svg
+              polaritymap draw plant.yaml --steps --link SW-L/1 -o steps.pdf
               polaritymap draw plant.yaml --view card --link LX-SW/7 -o card.pdf
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
             """)
         {
-            _plant, _output, _view, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _date, _revision, _as, _dpi, _bare,
+            _plant, _output, _view, _steps, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _date, _revision, _as, _dpi, _bare,
         };
         command.SetAction(parsed => Run(parsed, context));
         return command;
@@ -113,7 +115,7 @@ internal sealed class DrawCommand : ICommandFile
         };
         try
         {
-            IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, ViewCatalogue.Find(parsed.GetValue(_view)!)!);
+            IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, ViewCatalogue.Find(parsed.GetValue(_steps) ? "steps" : parsed.GetValue(_view)!)!);
             return planned.Count > 0 ? planned
                 : throw new CallException("there is no strand to draw: nothing that was chosen is plugged into an interface; add --dark to draw strands without one");
         }

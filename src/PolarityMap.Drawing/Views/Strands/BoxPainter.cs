@@ -5,7 +5,7 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws parts: boxes with their names, the cells of their positions, and the words beside them.</summary>
-internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY, int page, IReadOnlySet<int> changed)
+internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY, int page, PaintScope scope, IReadOnlySet<int> changed)
 {
     /// <summary>Filled boxes, to lie under the strands.</summary>
     public List<SceneElement> Boxes { get; } = [];
@@ -23,7 +23,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     {
         for (int c = 0; c < layout.Columns.Count; c++)
         {
-            if (placement.Columns[c].Page != page)
+            if (c > scope.Through || placement.Columns[c].Page != page)
                 continue;
             PaintHead(c);
             foreach (Node node in layout.Columns[c])
@@ -60,7 +60,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         Boxes.Add(outline with { Stroke = null, Fill = Palette.PartFill });
 
         // The outline is drawn over the strands, whose halos would cut it.
-        Outlines.Add(changed.Contains(node.Part) ? outline with { StrokeWidthMm = LineWidths.Change } : outline);
+        Outlines.Add(changed.Contains(node.Part) || node.Column == scope.Through ? outline with { StrokeWidthMm = LineWidths.Change } : outline);
         if (changed.Contains(node.Part))
             Outlines.Add(Marks.Corner(X(place.Right), top));
         if (node.NameInside)

@@ -6,7 +6,7 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws how the keys of array matings lie.</summary>
-internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant traced, double originX, double originY, int page)
+internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant traced, double originX, double originY, int page, PaintScope scope)
 {
     /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
     private const double KeyHeight = 1.4;
@@ -31,6 +31,8 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
                 if (way.Passages[i].Out is not { Position: >= 0 } from || way.Passages[i + 1].In is not { Position: >= 0 } to)
                     continue;
                 PortRef port = traced.Graph.PlaceOf(from.Position).Port;
+                if (way.FirstColumn + i >= scope.Through)
+                    break;
                 if (traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || traced.MatingAt(from.Position) is not { } mating)
                     continue;
                 if (!placement.HasOwnKeys(way.Passages[i].Node!, way.Passages[i + 1].Node!, mating))
@@ -49,7 +51,7 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         return _marks;
     }
 
-    private bool IsHere(int column) => placement.Columns[column].Page == page;
+    private bool IsHere(int column) => column <= scope.Through && placement.Columns[column].Page == page;
 
     /// <summary>The key of a connector whose partner is on another sheet.</summary>
     private void PaintCut(int column, Node box, Row row, bool left, HashSet<PortRef> seen)

@@ -9,7 +9,7 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal sealed class Sheetful
 {
-    private Sheetful(ViewInput input, Layout layout, SheetText text, SheetNotes notes, SheetFormat format, Placement placement, double marks)
+    private Sheetful(ViewInput input, Layout layout, SheetText text, SheetNotes notes, SheetFormat format, Placement placement, double marks, double below)
     {
         Notes = notes with { Signs = notes.Signs | (placement.Bands > placement.Pages ? SheetSigns.Rings : 0) | (placement.Pages > 1 ? SheetSigns.Cuts : 0) };
         Input = input;
@@ -26,7 +26,7 @@ internal sealed class Sheetful
             marks += words;
         }
 
-        double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height;
+        double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height - below;
         OriginX = Math.Round(free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2), 1);
         OriginY = Math.Round(free.Y + Math.Max(1, room * 0.4), 1);
     }
@@ -48,9 +48,17 @@ internal sealed class Sheetful
     /// <summary>True when the words of a finding fit beside its sign.</summary>
     public bool HasRoomForWords { get; }
 
-    public double OriginX { get; }
+    public double OriginX { get; private set; }
 
-    public double OriginY { get; }
+    public double OriginY { get; private set; }
+
+    /// <summary>The same at another place, where it is not alone on its sheet.</summary>
+    public Sheetful At(double x, double y)
+    {
+        OriginX = Math.Round(x, 1);
+        OriginY = Math.Round(y, 1);
+        return this;
+    }
 
     /// <summary>Where strands are cut that go on on other sheets.</summary>
     public CutRegister Cuts { get; private set; } = new();
@@ -62,7 +70,13 @@ internal sealed class Sheetful
     /// The strands on the first of the papers that takes them on one sheet, narrowing the crossings and then folding before the
     /// next paper is tried; null when none does.
     /// </summary>
-    public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, IReadOnlyList<SheetFormat> papers)
+    /// <param name="hops">Visits of strands to parts.</param>
+    /// <param name="input">What is drawn.</param>
+    /// <param name="pieces">The strands.</param>
+    /// <param name="names">Names where parts stand for several.</param>
+    /// <param name="papers">The papers to try.</param>
+    /// <param name="below">Height to leave free below the drawing.</param>
+    public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, IReadOnlyList<SheetFormat> papers, double below = 0)
     {
         var draft = new Draft(hops, input, pieces, names);
         foreach (SheetFormat paper in papers)
@@ -75,8 +89,8 @@ internal sealed class Sheetful
                 foreach (double stage in Measures.Stages)
                 {
                     var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, folded ? room.Width : double.PositiveInfinity);
-                    if (placement.Width <= room.Width && placement.Height <= room.Height)
-                        return draft.On(paper, placement);
+                    if (placement.Width <= room.Width && placement.Height <= room.Height - below)
+                        return draft.On(paper, placement, below);
                 }
             }
         }
@@ -100,13 +114,13 @@ internal sealed class Sheetful
     }
 
     /// <summary>The strands on one sheet as large as they need; nothing shrinks.</summary>
-    public static Sheetful OnItsOwnSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names)
+    public static Sheetful OnItsOwnSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, double below = 0)
     {
         var draft = new Draft(hops, input, pieces, names);
         var placement = new Placement(hops.Traced, draft.Layout, draft.Text, Measures.Stages[^1]);
         double width = Math.Ceiling(Math.Max(placement.Width + draft.Marks + 40, 420));
         double foot = Legend.FootHeight(SheetFormat.Custom(width, 297), draft.Notes);
-        return draft.On(SheetFormat.Custom(width, Math.Ceiling(Math.Max(placement.Height + foot + 65, 297))), placement);
+        return draft.On(SheetFormat.Custom(width, Math.Ceiling(Math.Max(placement.Height + below + foot + 65, 297))), placement, below);
     }
 
     /// <summary>Takes its place among the sheets of the view, and tells where its strands are cut.</summary>
@@ -178,7 +192,7 @@ internal sealed class Sheetful
             return free with { Width = free.Width - Marks - 2, Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - 2 };
         }
 
-        public Sheetful On(SheetFormat paper, Placement placement) => new(Input, Layout, Text, Notes, paper, placement, Marks);
+        public Sheetful On(SheetFormat paper, Placement placement, double below = 0) => new(Input, Layout, Text, Notes, paper, placement, Marks, below);
 
         /// <summary>The seventh strand where there is one, else the first.</summary>
         private static SampleStrand SampleOf(TracedPlant traced, IReadOnlyList<Piece> pieces)

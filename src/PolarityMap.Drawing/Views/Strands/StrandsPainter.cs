@@ -10,7 +10,11 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// Draws one sheet of a placed layout: the strands with their labels, arrowheads and marks; boxes and keys have painters of
 /// their own.
 /// </summary>
-internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace place)
+/// <param name="sheetful">What is laid out and placed.</param>
+/// <param name="page">Which of its sheets.</param>
+/// <param name="place">That sheet's place in the set.</param>
+/// <param name="scope">How much of it, and under which names.</param>
+internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace place, PaintScope scope)
 {
     /// <summary>Room at the right for the marks of findings.</summary>
     public const double MarkWidth = 13;
@@ -25,6 +29,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private readonly TracedPlant _traced = sheetful.Input.Traced;
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(sheetful.Input.Findings);
     private readonly List<SceneElement> _strands = [];
+    private readonly HashSet<int> _drawn = [];
     private readonly List<SceneElement> _expected = [];
     private readonly List<Label> _labels = [];
     private readonly List<SceneElement> _marks = [];
@@ -38,14 +43,14 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     public IReadOnlyList<SceneGroup> Paint()
     {
         var changed = new HashSet<int>(sheetful.Input.Findings.SelectMany(f => f.Remedies).Select(r => r.Part));
-        var boxes = new BoxPainter(layout, placement, text, originX, originY, page, changed);
+        var boxes = new BoxPainter(layout, placement, text, originX, originY, page, scope, changed);
         boxes.Paint();
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand)))
             PaintWay(way);
         foreach (Expected expected in layout.Expected)
             PaintExpected(expected);
-        var keys = new KeyPainter(layout, placement, _traced, originX, originY, page);
+        var keys = new KeyPainter(layout, placement, _traced, originX, originY, page, scope);
         IReadOnlyList<SceneElement> tabs = keys.Paint();
         return
         [
@@ -81,7 +86,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     /// <summary>The expected ways, dashed, from the rows of the faulty strands to the rows that lead where they should come out.</summary>
     private void PaintExpected(Expected expected)
     {
-        if (!IsHere(expected.Column) || (expected.Box is null && placement.IsFoldAfter(expected.Column)))
+        if (expected.Column >= scope.Through || !IsHere(expected.Column) || (expected.Box is null && placement.IsFoldAfter(expected.Column)))
             return;
         ColumnPlace column = placement.Columns[expected.Column];
         double x0, x1;
@@ -165,10 +170,11 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     {
         var routes = new List<Route>();
         int from = way.FirstColumn;
-        while (from <= way.LastColumn)
+        int last = Math.Min(way.LastColumn, scope.Through);
+        while (from <= last)
         {
             int to = from;
-            while (to < way.LastColumn && !placement.IsFoldAfter(to))
+            while (to < last && !placement.IsFoldAfter(to))
                 to++;
             if (IsHere(from))
                 routes.Add(PaintStretch(way, from, to));
@@ -197,7 +203,9 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
                 AddGutter(c, way.Strand, passage.Out!, way.Passages[c + 1 - way.FirstColumn].In!, segments);
         }
 
-        if (last < way.LastColumn)
+        if (last < way.LastColumn && last == scope.Through)
+            segments.Add(RouteSegment.Line(new Point(X(placement.Columns[last].Right), Y(way.Passages[last - way.FirstColumn].Out!))));
+        else if (last < way.LastColumn)
             AddFoldEnd(last, way, way.Passages[last - way.FirstColumn].Out!, segments);
         else
             AddEnd(way, segments);
@@ -386,8 +394,11 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         string name = $"Strand {number}, {colour.Name}, {Words(positions[0])} to {Words(positions[^1])}";
         string? description = _findingOf.TryGetValue(way.Strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
         Colour fill = StrandColours.Drawn(colour);
+
+        // A strand that comes to a sheet twice has two groups.
+        string again = _drawn.Add(way.Strand) ? "" : $"-{way.Piece.First}";
         SceneElement[] children = [.. routes.Select(route => new StrandPath(route, fill, finding is not null))];
-        _strands.Add(new SceneGroup($"strand-{number}", GroupRole.GraphicsSymbol, name, description, children));
+        _strands.Add(new SceneGroup($"{scope.IdPrefix}strand-{number}{again}", GroupRole.GraphicsSymbol, name, description, children));
     }
 
     private string Words(int position) => $"{HopLine.EndWord(_traced, position)} of {_traced.Address(position)}";
@@ -410,7 +421,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
                 AddArrow(Marks.ArrowLeft(leftX, Y(from), Palette.Ink));
         }
 
-        if (IsHere(way.LastColumn) && way.Passages[^1] is { Out: null, In: { } to })
+        if (way.LastColumn <= scope.Through && IsHere(way.LastColumn) && way.Passages[^1] is { Out: null, In: { } to })
         {
             if (lightFromRight)
                 AddArrow(Marks.ArrowLeft(rightX - Marks.ArrowLength, Y(to), Palette.Ink));
