@@ -5,7 +5,7 @@ namespace PolarityMap.Drawing.Views;
 /// <summary>The one list of views. A new view is one file and one line here.</summary>
 public static class ViewCatalogue
 {
-    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView()];
+    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView(), new EndFace.EndFaceView()];
 
     /// <summary>The view with this name, or null.</summary>
     public static IDrawingView? Find(string name)
