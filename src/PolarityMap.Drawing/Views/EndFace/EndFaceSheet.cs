@@ -30,7 +30,7 @@ internal sealed class EndFaceSheet(ViewInput input, SheetFormat format, IReadOnl
             findings.AddRange(paint.Signs);
         }
 
-        double foot = FaceLegend.FootHeight(frame);
+        double foot = FaceLegend.FootHeight(frame, kinds);
         return new DrawingSheet
         {
             WidthMm = format.WidthMm,
@@ -43,7 +43,7 @@ internal sealed class EndFaceSheet(ViewInput input, SheetFormat format, IReadOnl
                 new SceneGroup("parts", parts),
                 new SceneGroup("labels", labels),
                 new SceneGroup("findings", findings),
-                FaceLegend.Notes(new Area(frame.Free.X, frame.Free.Bottom - foot, frame.Free.Width, foot)),
+                FaceLegend.Notes(new Area(frame.Free.X, frame.Free.Bottom - foot, frame.Free.Width, foot), kinds),
                 FaceLegend.Keys(frame, kinds),
             ],
         };
@@ -57,7 +57,7 @@ internal sealed class EndFaceSheet(ViewInput input, SheetFormat format, IReadOnl
     }
 
     private static string Face(FaceSide side, bool turned) =>
-        $"{side.Address}: {FaceWords.What(side)}. {FaceWords.Seen(side, turned)} Places: {string.Join(", ", side.Places.Select(p => p.Words()))}.";
+        $"{side.Address}: {FaceWords.What(side)}. {FaceWords.Seen(side, turned)} Places: {string.Join(", ", side.Drawn.Select(p => p.Words()))}.";
 }
 
 /// <summary>A panel with its place from the upper left of the free space.</summary>

@@ -22,7 +22,7 @@ public sealed class EndFaceView : IDrawingView
                 return [.. sheets.Select((s, i) => new EndFaceSheet(input, format, s, sheets.Count == 1 ? Name : $"{Name}-{i + 1}"))];
         }
 
-        throw new DrawingTooLargeException("an end-face drawing needs a sheet of A4 or larger; one of the matings needs more than the paper that may be used");
+        throw new DrawingTooLargeException("the faces of a mating are larger than the paper that may be used; an end-face drawing needs A4 or larger");
     }
 
     /// <summary>The sheets to try: smaller than A4 or Letter nothing is legible, and a sheet that may grow does when nothing else takes it.</summary>

@@ -72,7 +72,7 @@ internal sealed class FaceBlock : Block
 
     /// <summary>True when a place needs a line below its letters: a lane's number, a second direction, or tracers.</summary>
     private static bool HasSecondLine(FaceSide side) =>
-        side.Places.Take(FaceMeasures.Drawn(side.Face)).Any(p => p.LaneNumber > 0 || p.Lane == LaneDirection.Both || p.Colour is { Tracers: > 0 });
+        side.Drawn.Any(p => p.LaneNumber > 0 || p.Lane == LaneDirection.Both || p.Colour is { Tracers: > 0 });
 
     public override void Paint(double x, double y, PanelPaint paint)
     {

@@ -57,8 +57,8 @@ internal static class FaceMeasures
     /// <summary>Between panels, and from the frame to them.</summary>
     public const double PanelGap = 3;
 
-    /// <summary>The most bare fibres that are drawn one by one; of more only the first two dozen are.</summary>
-    public const int MostBare = 48;
+    /// <summary>The most bare fibres that are drawn one by one; of more only so many are.</summary>
+    public const int MostBare = 24;
 
     /// <summary>How far the offset key of a ferrule 16 wide stands from the middle, as a share of the width.</summary>
     public const double KeyOffset = 0.25;
@@ -71,7 +71,7 @@ internal static class FaceMeasures
     public static double KeyShift(Face face, double width) => face.OffsetKey ? -width * KeyOffset : 0;
 
     /// <summary>How many places of a face are drawn.</summary>
-    public static int Drawn(Face face) => face.Family == ConnectorFamily.Bare && face.Count > MostBare ? 24 : face.Count;
+    public static int Drawn(Face face) => face.Family == ConnectorFamily.Bare ? Math.Min(MostBare, face.Count) : face.Count;
 
     /// <summary>Places in a row as drawn: bare fibres stand in dozens.</summary>
     public static int Columns(Face face) => face.Family == ConnectorFamily.Bare ? Math.Min(12, face.Count) : face.Columns;

@@ -38,6 +38,9 @@ internal sealed class FaceSide
     /// <summary>Its places in the order of their numbers.</summary>
     public IReadOnlyList<FacePlace> Places { get; }
 
+    /// <summary>The places that are drawn: all of them, but of very many bare fibres.</summary>
+    public IEnumerable<FacePlace> Drawn => Places.Take(FaceMeasures.Drawn(Face));
+
     /// <summary>Equal for two sides that are drawn alike, but for the colours of the fibres in duplex plugs.</summary>
     public string Likeness { get; }
 

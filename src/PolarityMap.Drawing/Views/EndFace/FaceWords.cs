@@ -40,18 +40,18 @@ internal static class FaceWords
         return $"{Side(kind.Left)} with {Side(kind.Right)}{where}{alike}.{others}";
     }
 
-    /// <summary>What the connector is, such as <c>cassette, MPO, guide pins, angled (8 degrees)</c>.</summary>
+    /// <summary>What the connector is, such as <c>cassette, guide pins, angled (8 degrees)</c>.</summary>
     public static string What(FaceSide side)
     {
         string words = side.Part.Kind;
         if (side.Face.Family == ConnectorFamily.Bare)
             return $"{words}, {side.Face}";
-        if (side.Shape.Connector.Length > 0)
+        if (side.Shape.Connector.Length > 0 && side.Face.Family != ConnectorFamily.Array)
             words += $", {side.Shape.Connector}";
         if (side.Key is { } key)
             words += $", key code {key}";
         if (side.Shape.Pinned is { } pinned)
-            words += pinned ? ", guide pins" : ", no pins but holes";
+            words += pinned ? ", guide pins" : ", pin holes";
         return $"{words}, {PolishWords(side.Shape.Polish)}";
     }
 

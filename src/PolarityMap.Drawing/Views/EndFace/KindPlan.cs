@@ -67,9 +67,14 @@ internal static class KindPlan
         return chosen;
     }
 
-    /// <summary>True for a finding at the stop of a mating when one of its strands comes there.</summary>
+    /// <summary>
+    /// True for a finding at the stop of a mating when one of its strands comes there. Of a strand as a whole it says nothing about
+    /// the mating, also where its place is that of the first stop.
+    /// </summary>
     private static bool IsAbout(TracedPlant traced, Finding finding, Mating mating) =>
-        finding.Strands.Count == 0 || HasStrandOf(traced, finding, mating.A, mating.PositionOfA) || HasStrandOf(traced, finding, mating.B, mating.PositionOfB);
+        finding.Rule.Family is "mechanical" or "fibre"
+        && (finding.Strands.Count == 0 || HasStrandOf(traced, finding, mating.A, mating.PositionOfA)
+            || HasStrandOf(traced, finding, mating.B, mating.PositionOfB));
 
     private static bool HasStrandOf(TracedPlant traced, Finding finding, PortRef port, int taken)
     {

@@ -27,6 +27,9 @@ internal sealed record MatingKind(int Number, FaceSide Left, FaceSide Right, Key
     /// <summary>True when the right connector lies upside down in the adapter.</summary>
     public bool IsTurned => Fits && Left.Face.Family == ConnectorFamily.Array && Keys == Keying.Opposed;
 
+    /// <summary>True when a fibre of one connector meets an empty place of the other.</summary>
+    public bool HasDarkPairs => Left.Places.Any(p => PartnerOf(p.Position) is > 0 and int partner && p.IsUsed != Right.Places[partner - 1].IsUsed);
+
     /// <summary>
     /// The position of the right connector that touches a position of the left one, or 0 where none does. It asks the face for it,
     /// as the strands do.

@@ -76,11 +76,11 @@ internal sealed class MeetingBlock : Block
         var picture = new List<SceneElement>();
         double upper = y + FaceMeasures.Line;
         double lower = upper + Body + Gap;
-        Named(paint, middle, y + CapHeights.Strand, _kind.Left, turned: false);
-        Named(paint, middle, lower + Body + 0.9 + CapHeights.Strand, _kind.Right, _kind.IsTurned);
         double left = middle - (BodyWidth / 2);
         Outline(picture, left, upper, _columns.Select(c => c.Top is not null), isUpper: true);
         Outline(picture, left, lower, _columns.Select(c => c.Bottom is not null), isUpper: false);
+        Named(paint, x, y + CapHeights.Strand, _kind.Left, _columns.Select(c => c.Top), turned: false);
+        Named(paint, x, lower + Body + 0.9 + CapHeights.Strand, _kind.Right, _columns.Select(c => c.Bottom), _kind.IsTurned);
         for (int i = 0; i < _columns.Length; i++)
         {
             double columnX = left + Side + ((i + 0.5) * Pitch);
@@ -114,11 +114,14 @@ internal sealed class MeetingBlock : Block
             ? Label.CentredOn(x, y, place.Name, CapHeights.Strand, Anchor.Middle, place.IsUsed ? Palette.Ink : Palette.MutedInk)
             : new Circle(x, y, 1, Fill: Palette.Ink));
 
-    private void Named(PanelPaint paint, double middle, double baseline, FaceSide side, bool turned)
+    /// <summary>The name of a connector, on the side of the block where its body is.</summary>
+    private void Named(PanelPaint paint, double x, double baseline, FaceSide side, IEnumerable<FacePlace?> columns, bool turned)
     {
         string words = side.Face.Family == ConnectorFamily.Array ? $"{side.Address}, key {(turned ? "down" : "up")}" : side.Address;
         (string text, double cap) = TextFit.Fit(words, Width, CapHeights.Strand);
-        paint.Words.Add(new Label(middle, baseline, text, cap, Anchor.Middle, Palette.Ink));
+        FacePlace?[] places = [.. columns];
+        Anchor anchor = places[^1] is null ? Anchor.Start : places[0] is null ? Anchor.End : Anchor.Middle;
+        paint.Words.Add(new Label(x + (anchor == Anchor.Start ? 0 : anchor == Anchor.End ? Width : Width / 2), baseline, text, cap, anchor, Palette.Ink));
     }
 
     /// <summary>The body of a connector with its keys: filled where they are on the side of the onlooker.</summary>

@@ -16,7 +16,7 @@ internal static class MeetingWords
         if (kind.Left.TakenPosition > 0 || kind.Right.TakenPosition > 0)
         {
             FaceSide port = kind.Left.TakenPosition > 0 ? kind.Left : kind.Right;
-            return $"The simplex plug meets {port.Face.PositionName(port.TakenPosition)} of the duplex port. The other position is free for another plug.";
+            return $"The simplex plug meets {port.Face.PositionName(port.TakenPosition)} of the duplex port. The other position takes a plug of its own.";
         }
 
         return face.Family switch
@@ -28,11 +28,11 @@ internal static class MeetingWords
         };
     }
 
-    /// <summary>Every pair, such as <c>1 meets 12, 2 meets 11</c>.</summary>
+    /// <summary>Every pair that is drawn, such as <c>1 meets 12, 2 meets 11</c>.</summary>
     public static string Pairs(MatingKind kind)
     {
         var pairs = new List<string>();
-        foreach (FacePlace place in kind.Left.Places)
+        foreach (FacePlace place in kind.Left.Drawn)
         {
             if (kind.PartnerOf(place.Position) is > 0 and int partner)
                 pairs.Add($"{Named(place)} meets {Named(kind.Right.Places[partner - 1])}");

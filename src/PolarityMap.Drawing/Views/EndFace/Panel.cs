@@ -12,7 +12,7 @@ internal sealed class Panel
 
     private readonly List<(string Text, double Cap)> _title;
     private readonly List<(string Text, double Cap)> _example;
-    private readonly List<(string Text, Severity? Sign)> _findings;
+    private readonly List<(string Text, double Cap, Severity? Sign)> _findings;
     private readonly List<List<Block>> _rows = [];
 
     public Panel(MatingKind kind, double width)
@@ -23,8 +23,10 @@ internal sealed class Panel
         _title = FaceMeasures.Wrapped($"{kind.Number}. {FaceWords.Title(kind)}", inner, CapHeights.Part);
         _example = FaceMeasures.Wrapped(FaceWords.Example(kind), inner);
         _findings = Found(kind, inner);
-        foreach (Block block in Pictures(kind))
-            Append(block, inner);
+        List<Block> pictures = Pictures(kind);
+        bool inLayers = pictures.Count(b => b is MeetingBlock) > 1;
+        foreach (Block block in pictures)
+            Append(block, inner, below: inLayers && block is MeetingBlock && _rows[^1][^1] is FaceBlock);
         AppendWords(kind, inner);
         Height = (2 * FaceMeasures.Padding) + (_title.Count * FaceMeasures.TitleLine) + (_example.Count * FaceMeasures.Line)
             + _rows.Sum(r => 2 + r.Max(b => b.Height)) + (_findings.Count == 0 ? 0 : 2 + (_findings.Count * FaceMeasures.Line));
@@ -81,10 +83,10 @@ internal sealed class Panel
         return [left, right, .. MeetingBlock.Of(kind)];
     }
 
-    /// <summary>Puts a block beside the last one, or below when there is no room.</summary>
-    private void Append(Block block, double inner)
+    /// <summary>Puts a block beside the last one, or below when there is no room or it has to be there.</summary>
+    private void Append(Block block, double inner, bool below)
     {
-        if (_rows.Count > 0 && Used(_rows[^1]) + FaceMeasures.BlockGap + block.Width <= inner)
+        if (!below && _rows.Count > 0 && Used(_rows[^1]) + FaceMeasures.BlockGap + block.Width <= inner)
             _rows[^1].Add(block);
         else
             _rows.Add([block]);
@@ -106,36 +108,36 @@ internal sealed class Panel
 
     private static double Used(List<Block> row) => row.Sum(b => b.Width) + ((row.Count - 1) * FaceMeasures.BlockGap);
 
-    private static List<(string Text, Severity? Sign)> Found(MatingKind kind, double inner)
+    private static List<(string Text, double Cap, Severity? Sign)> Found(MatingKind kind, double inner)
     {
-        var lines = new List<(string, Severity?)>();
+        var lines = new List<(string, double, Severity?)>();
         foreach (Finding finding in kind.Findings.Take(MostFindings))
         {
             Severity? sign = finding.Rule.Severity;
-            foreach ((string text, _) in FaceMeasures.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", inner - 5))
+            foreach ((string text, double cap) in FaceMeasures.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", inner - 5))
             {
-                lines.Add((text, sign));
+                lines.Add((text, cap, sign));
                 sign = null;
             }
         }
 
         if (kind.Findings.Count > MostFindings)
-            lines.Add(($"and {kind.Findings.Count - MostFindings} more findings", null));
+            lines.Add(($"and {kind.Findings.Count - MostFindings} more findings", CapHeights.Strand, null));
 
         // Where the findings were not asked for, that nothing meets is still a fault.
         if (lines.Count == 0 && !kind.Fits)
-            lines.Add(("The two do not fit.", Severity.Error));
+            lines.Add(("The two do not fit.", CapHeights.Strand, Severity.Error));
         return lines;
     }
 
     private void PaintFindings(PanelPaint paint, double left, double top)
     {
-        foreach ((string text, Severity? sign) in _findings)
+        foreach ((string text, double cap, Severity? sign) in _findings)
         {
             double middle = top + (CapHeights.Strand / 2);
             if (sign is { } severity)
                 paint.Signs.Add(severity == Severity.Error ? Marks.Error(left + (SignSize / 2), middle, SignSize) : Marks.Warning(left + (SignSize / 2), middle, SignSize));
-            paint.Signs.Add(new Label(left + 5, top + CapHeights.Strand, text, CapHeights.Strand, Anchor.Start, Palette.Ink));
+            paint.Signs.Add(new Label(left + 5, top + cap, text, cap, Anchor.Start, Palette.Ink));
             top += FaceMeasures.Line;
         }
     }

@@ -10,7 +10,7 @@ internal static class SheetPlan
     {
         SheetFrame frame = SheetFrame.For(format, new TitleBlock());
         double width = frame.Free.Width - (2 * FaceMeasures.PanelGap);
-        double height = frame.Free.Height - FaceLegend.FootHeight(frame) - (2 * FaceMeasures.PanelGap);
+        double height = frame.Free.Height - FaceLegend.FootHeight(frame, kinds) - (2 * FaceMeasures.PanelGap);
         double half = (width - FaceMeasures.PanelGap) / 2;
         var sheets = new List<List<PlacedPanel>>();
         double y = 0;
