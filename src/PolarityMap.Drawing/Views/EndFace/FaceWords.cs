@@ -71,7 +71,7 @@ internal static class FaceWords
     {
         null => "end face not stated",
         Polish.Flat => "flat",
-        { } angled => $"{angled.Word()} (8 degrees)",
+        { } angled => $"{angled.Word()} (8\u00A0degrees)",
     };
 
     private static string Pinned(bool pinned) => pinned ? "pinned" : "unpinned";

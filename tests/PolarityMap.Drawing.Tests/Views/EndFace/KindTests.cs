@@ -71,7 +71,7 @@ public sealed class KindTests
     /// <summary>Angled is 8 degrees (five public sources).</summary>
     [Fact]
     public void Angled_is_said_in_degrees() =>
-        Assert.Contains("cassette, guide pins, angled (8 degrees)", Faces.Words(FacePlants.RearAndTrunk(12, "Type-A", Keying.Opposed, "angled").Draw()[0]));
+        Assert.Contains("cassette, guide pins, angled (8\u00A0degrees)", Faces.Words(FacePlants.RearAndTrunk(12, "Type-A", Keying.Opposed, "angled").Draw()[0]));
 
     [Fact]
     public void A_mating_that_does_not_fit_bears_the_sign_of_an_error_and_the_finding()
