@@ -1,3 +1,4 @@
+using PolarityMap.Drawing.Views.EndFace;
 using PolarityMap.Drawing.Views.Steps;
 using PolarityMap.Drawing.Views.Strands;
 
@@ -6,7 +7,7 @@ namespace PolarityMap.Drawing.Views;
 /// <summary>The one list of views. A new view is one file and one line here.</summary>
 public static class ViewCatalogue
 {
-    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView(), new StepsView()];
+    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView(), new StepsView(), new EndFaceView()];
 
     /// <summary>The view with this name, or null.</summary>
     public static IDrawingView? Find(string name)

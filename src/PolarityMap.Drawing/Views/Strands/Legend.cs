@@ -55,7 +55,7 @@ internal static class Legend
     private const int MostFindings = 6;
 
     /// <summary>The colour's name, and beside it the name that its letters come from where that is another.</summary>
-    private static string ColourWords(FibreColour colour) => (colour.Code, colour.Name) switch
+    internal static string ColourWords(FibreColour colour) => (colour.Code, colour.Name) switch
     {
         ("GY", "slate") => "slate (grey)",
         ("PK", "rose") => "rose (pink)",
