@@ -6,6 +6,7 @@ using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Drawing.Views.Compare;
 
 namespace PolarityMap.Cli.Commands;
 
@@ -16,6 +17,7 @@ internal sealed class DrawCommand : ICommandFile
     private readonly Option<string?> _output = CommonOptions.Output("A file ending in .svg, .pdf or .png, or a folder for one file a sheet; without it the plant's name with .svg.");
     private readonly Option<string> _view = Words("--view", "VIEW", "What to draw", [.. ViewCatalogue.All.Select(v => v.Name)], ViewCatalogue.All[0].Name);
     private readonly Option<bool> _steps = new("--steps") { Description = "A series that reveals the drawing part by part, with a table of positions; short for --view steps." };
+    private readonly Option<string[]> _beside = new("--beside") { Description = "Further plants for one figure of strand diagrams side by side, without frame.", HelpName = "PLANT", AllowMultipleArgumentsPerToken = true };
     private readonly Option<string?> _network = Named("--network", "Only strands of this network.");
     private readonly Option<string?> _part = Named("--part", "Only strands that pass this part.");
     private readonly Option<string?> _link = new("--link") { Description = "Only the strands of this link, named by an end of it.", HelpName = "END" };
@@ -53,7 +55,7 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
             """)
         {
-            _plant, _output, _view, _steps, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _date, _revision, _as, _dpi, _bare,
+            _plant, _output, _view, _steps, _beside, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _date, _revision, _as, _dpi, _bare,
         };
         command.SetAction(parsed => Run(parsed, context));
         return command;
@@ -67,45 +69,69 @@ internal sealed class DrawCommand : ICommandFile
         if (PlantFile.Trace(path, "text", context) is not { } traced)
             return ExitStatus.Wrong;
         CheckReport report = CheckReport.Of(traced);
+        if (parsed.GetValue(_beside) is { Length: > 0 } others)
+            return Compare(parsed, context, target, [traced], others);
         PlantTitle title = traced.Plant.Title;
         title = title with { Date = date ?? title.Date, Revision = parsed.GetValue(_revision) ?? title.Revision };
-        var options = new SheetFileOptions(new PdfDetails(title.Title.Length > 0 ? title.Title : Path.GetFileNameWithoutExtension(path)) { Author = title.Author, Subject = title.Site, Date = title.Date })
+        SheetFileOptions options = FileOptions(parsed, title, path);
+        IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet: SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase));
+        var sheets = new (string, DrawingSheet)[planned.Count];
+        for (int i = 0; i < sheets.Length; i++)
+            sheets[i] = (planned[i].Name, planned[i].Draw(new SheetPlace(i + 1, sheets.Length)));
+        context.Out.WriteLine(report.Verdict());
+        Write(context, target, sheets, options);
+        return ExitStatus.Clean;
+    }
+
+    /// <summary>One figure of several plants.</summary>
+    private int Compare(ParseResult parsed, CommandContext context, string target, List<TracedPlant> plants, string[] others)
+    {
+        foreach (string path in others)
+        {
+            if (PlantFile.Trace(path, "text", context) is not { } traced)
+                return ExitStatus.Wrong;
+            plants.Add(traced);
+        }
+
+        var inputs = new List<ViewInput>();
+        foreach (TracedPlant traced in plants)
+        {
+            CheckReport report = CheckReport.Of(traced);
+            inputs.Add(new ViewInput(traced, Selection.Of(traced, report.Findings, ChoiceOf(parsed, traced, report))) { ExpectedEnds = ExpectedEnds.Of(report.Context) });
+            if (inputs[^1].Selection.Strands.Count == 0)
+                throw NothingToDraw();
+        }
+
+        SheetFileOptions options = FileOptions(parsed, plants[0].Plant.Title, target);
+        Write(context, target, [("figure", CompareFigure.Draw(inputs, ""))], options);
+        return ExitStatus.Clean;
+    }
+
+    private SheetFileOptions FileOptions(ParseResult parsed, PlantTitle title, string path) =>
+        new(new PdfDetails(title.Title.Length > 0 ? title.Title : Path.GetFileNameWithoutExtension(path)) { Author = title.Author, Subject = title.Site, Date = title.Date })
         {
             As = parsed.GetValue(_as),
             DotsPerInch = parsed.GetValue(_dpi),
             EmbedFont = !parsed.GetValue(_bare),
         };
-        IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet: SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase));
-        var sheets = new (string, DrawingSheet)[planned.Count];
-        for (int i = 0; i < sheets.Length; i++)
-            sheets[i] = (planned[i].Name, planned[i].Draw(new SheetPlace(i + 1, sheets.Length)));
+
+    private static void Write(CommandContext context, string target, IReadOnlyList<(string Name, DrawingSheet Sheet)> sheets, SheetFileOptions options)
+    {
         IReadOnlyList<string> files = SheetFiles.Write(context, target, sheets, options);
-        context.Out.WriteLine(report.Verdict());
         const int mostNamed = 12;
         foreach (string file in files.Take(mostNamed))
             context.Out.WriteLine($"Look at {file}");
         if (files.Count > mostNamed)
-            context.Out.WriteLine($"and {files.Count - mostNamed} more; {files[0]} is the index");
-        return ExitStatus.Clean;
+            context.Out.WriteLine($"and {files.Count - mostNamed} more; {files[0]} is the first");
     }
 
     private IReadOnlyList<PlannedSheet> Plan(ParseResult parsed, TracedPlant traced, CheckReport report, PlantTitle title, bool isSet)
     {
         string? split = parsed.GetValue(_split);
         string? paper = parsed.GetValue(_paper), orientation = parsed.GetValue(_orientation);
-        var choice = new Choice
-        {
-            Network = DrawChoice.IndexOf(parsed.GetValue(_network), "network", traced.Plant.Networks.Select(n => n.Name)),
-            Part = DrawChoice.IndexOf(parsed.GetValue(_part), "part", traced.Plant.Parts.Select(p => p.Name)),
-            Link = DrawChoice.LinkOf(parsed.GetValue(_link), traced.Plant),
-            Strand = DrawChoice.StrandOf(parsed.GetValue(_strand), traced),
-            Finding = parsed.GetValue(_finding) is { } code ? CodeOf(code, report) : null,
-            WithDark = parsed.GetValue(_dark),
-        };
-
         // A single file holds one sheet as large as it has to be, unless the call says on what paper or how divided.
         bool one = !isSet && split is null && paper is null && orientation is null;
-        var input = new ViewInput(traced, Selection.Of(traced, report.Findings, choice))
+        var input = new ViewInput(traced, Selection.Of(traced, report.Findings, ChoiceOf(parsed, traced, report)))
         {
             Title = title,
             ExpectedEnds = ExpectedEnds.Of(report.Context),
@@ -116,14 +142,26 @@ internal sealed class DrawCommand : ICommandFile
         try
         {
             IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, ViewCatalogue.Find(parsed.GetValue(_steps) ? "steps" : parsed.GetValue(_view)!)!);
-            return planned.Count > 0 ? planned
-                : throw new CallException("there is no strand to draw: nothing that was chosen is plugged into an interface; add --dark to draw strands without one");
+            return planned.Count > 0 ? planned : throw NothingToDraw();
         }
         catch (DrawingTooLargeException tooLarge)
         {
             throw new CallException($"{tooLarge.Message}; {(isSet ? "choose a larger --paper" : "name a folder or a .pdf for a set of sheets, or choose some with --network or --part")}");
         }
     }
+
+    private Choice ChoiceOf(ParseResult parsed, TracedPlant traced, CheckReport report) => new()
+    {
+        Network = DrawChoice.IndexOf(parsed.GetValue(_network), "network", traced.Plant.Networks.Select(n => n.Name)),
+        Part = DrawChoice.IndexOf(parsed.GetValue(_part), "part", traced.Plant.Parts.Select(p => p.Name)),
+        Link = DrawChoice.LinkOf(parsed.GetValue(_link), traced.Plant),
+        Strand = DrawChoice.StrandOf(parsed.GetValue(_strand), traced),
+        Finding = parsed.GetValue(_finding) is { } code ? CodeOf(code, report) : null,
+        WithDark = parsed.GetValue(_dark),
+    };
+
+    private static CallException NothingToDraw() =>
+        new("there is no strand to draw: nothing that was chosen is plugged into an interface; add --dark to draw strands without one");
 
     private static string CodeOf(string code, CheckReport report)
     {

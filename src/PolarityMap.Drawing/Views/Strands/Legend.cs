@@ -64,7 +64,7 @@ internal static class Legend
     };
 
     /// <summary>Height of the colours and marks where they have no place beside the title block.</summary>
-    private const double KeysHeight = 25;
+    public const double KeysHeight = 25;
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
     public static double FootHeight(SheetFormat format, SheetNotes notes) =>

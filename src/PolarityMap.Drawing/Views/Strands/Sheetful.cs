@@ -17,13 +17,14 @@ internal sealed class Sheetful
         Text = text;
         Format = format;
         Placement = placement;
+        Marks = marks;
         Area free = SheetFrame.FreeOf(format);
         double spare = free.Width - placement.Width - marks;
         double words = input.Findings.Where(f => f.Strands.Count > 0).Select(f => SheetText.Width(f.Rule.Title) + 2).DefaultIfEmpty(0).Max();
         if (words > 0 && words <= spare && placement.Bands == 1)
         {
             HasRoomForWords = true;
-            marks += words;
+            Marks = marks += words;
         }
 
         double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height - below;
@@ -44,6 +45,9 @@ internal sealed class Sheetful
     public SheetFormat Format { get; }
 
     public Placement Placement { get; }
+
+    /// <summary>Room at the right for signs, open ends and the marks of other sheets.</summary>
+    public double Marks { get; }
 
     /// <summary>True when the words of a finding fit beside its sign.</summary>
     public bool HasRoomForWords { get; }
