@@ -2,10 +2,13 @@ using PolarityMap.Core.Checks;
 
 namespace PolarityMap.Acceptance.Gallery;
 
-/// <summary>A figure of the gallery: the call of <c>draw</c>, in the document's folder, that makes it.</summary>
-/// <param name="Svg">The file, named from the document's folder.</param>
+/// <summary>A figure of the gallery, or a set of them: the call of <c>draw</c>, in the document's folder, that makes it.</summary>
+/// <param name="Target">The file, or the folder of a set with a final stroke, named from the document's folder.</param>
 /// <param name="Options">What follows the document in the call, without <c>-o</c>.</param>
-internal sealed record Figure(string Svg, params string[] Options);
+internal sealed record Figure(string Target, params string[] Options)
+{
+    public bool IsSet => Target.EndsWith('/');
+}
 
 /// <summary>A text of the gallery: the call, in the document's folder, that prints it.</summary>
 /// <param name="File">The file, named from the document's folder.</param>
@@ -38,29 +41,66 @@ internal static class GalleryIndex
 
     public const string Demo = "opera-house";
 
-    private static readonly string[] Networks = ["lighting", "sound", "machinery", "office"];
+    /// <summary>What the files of figures of several plants are called.</summary>
+    public const string SideBySide = "side-by-side";
+
+    /// <summary>Documents on arrays whose strands need more than one sheet of A3.</summary>
+    private static readonly string[] Large = ["breakout-8x", "conversion-2x12-to-3x8", "conversion-3x12-to-4x8", "sixteen", "spliced-cable", "two-rows-of-twelve"];
 
     public static IReadOnlyList<GalleryDocument> Documents { get; } =
     [
-        .. Written(Methods),
-        .. Written(Arrays),
+        .. Written(Methods, MethodFigures),
+        .. Written(Arrays, ArrayFigures),
         .. RuleCatalogue.All.SelectMany(rule => (GalleryDocument[])
         [
             new(Faults, rule.Code, rule.Example, [new Figure($"{rule.Code}.svg")]),
             new(Faults, $"{rule.Code}.repaired", rule.Repaired, [new Figure($"{rule.Code}.repaired.svg")]),
         ]),
-        new(Demo, "plant", null, [.. Networks.Select(n => new Figure($"{n}.svg", "--network", n)), new Figure("desk-7.svg", "--part", "DESK7")])
+        new(Demo, "plant", null,
+        [
+            new Figure("overview.svg", "--view", "overview"),
+            new Figure("sheets/", "--paper", "A4"),
+            new Figure("rooms/", "--paper", "A3", "--split", "room"),
+            new Figure("alike.svg", "--network", "lighting", "--fold-alike", "--paper", "A4"),
+            new Figure("desk-7.svg", "--part", "DESK7"),
+            new Figure("faces/", "--view", "end-face", "--paper", "A4"),
+            new Figure("cards/", "--view", "card", "--part", "DESK7"),
+        ])
         {
             Texts = [new PrintedText("plant.budget.txt", "budget", "plant.yaml"), new PrintedText("plant.separation.txt", "separation", "plant.yaml")],
         },
-        new(Demo, "as-built", null, [.. Networks.Select(n => new Figure($"as-built-{n}.svg", "--network", n))]),
+        new(Demo, "as-built", null,
+        [
+            new Figure("as-built/", "--paper", "A4"),
+            new Figure("as-built-alike.svg", "--network", "lighting", "--fold-alike", "--paper", "A3"),
+            new Figure("as-built-D06.svg", "--finding", "D06", "--paper", "A3"),
+            new Figure("as-built-card.svg", "--view", "card", "--link", "LX-SW/7"),
+        ]),
     ];
 
-    /// <summary>Every document of a folder that is written by hand and drawn as a whole.</summary>
-    private static IEnumerable<GalleryDocument> Written(string folder) =>
+    /// <summary>Every document of a folder that is written by hand, with its figures.</summary>
+    private static IEnumerable<GalleryDocument> Written(string folder, Func<string, Figure[]> figures) =>
         Directory.EnumerateFiles(Path.Combine(Repository.Gallery, folder), "*.yaml")
             .Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)
-            .Select(name => new GalleryDocument(folder, name, null, [new Figure($"{name}.svg")]));
+            .Select(name => new GalleryDocument(folder, name, null, figures(name)));
+
+    /// <summary>Each method by itself; with the first of duplex and of parallel methods all of them side by side, and one in steps.</summary>
+    private static Figure[] MethodFigures(string name)
+    {
+        var own = new Figure($"{name}.svg");
+        return name switch
+        {
+            "duplex-A" => [own, new Figure($"duplex-{SideBySide}.svg", "--beside", "duplex-B.yaml", "duplex-C.yaml", "duplex-U1.yaml", "duplex-U2.yaml")],
+            "duplex-B" => [own, new Figure("duplex-B-steps/", "--steps", "--paper", "A4")],
+            "parallel-A" => [own, new Figure($"parallel-{SideBySide}.svg", "--beside", "parallel-B.yaml", "parallel-C.yaml")],
+            "parallel-B" => [own, new Figure("parallel-B-faces/", "--view", "end-face", "--paper", "A4")],
+            _ => [own],
+        };
+    }
+
+    /// <summary>The strands, on sheets of A3 where there are many, and the faces of the connectors.</summary>
+    private static Figure[] ArrayFigures(string name) =>
+        [Large.Contains(name) ? new Figure($"{name}/", "--paper", "A3") : new Figure($"{name}.svg"), new Figure($"{name}-faces/", "--view", "end-face", "--paper", "A4")];
 
     public static GalleryDocument Find(string folder, string name) => Documents.Single(d => d.Folder == folder && d.Name == name);
 }

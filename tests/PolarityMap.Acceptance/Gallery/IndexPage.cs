@@ -56,7 +56,8 @@ internal static class IndexPage
         foreach (Figure figure in document.Figures)
         {
             page.Append($"\n`polaritymap {string.Join(' ', made.CallOf(figure))}`\n\n");
-            page.Append($"![{Path.GetFileNameWithoutExtension(figure.Svg)}]({document.Folder}/{figure.Svg})\n");
+            foreach (string svg in made.FilesOf(figure))
+                page.Append($"![{Path.GetFileNameWithoutExtension(svg)}]({document.Folder}/{svg})\n");
         }
     }
 

@@ -10,6 +10,7 @@ internal sealed class MadeGallery
     private readonly SortedDictionary<string, string> _files = new(StringComparer.Ordinal);
     private readonly Dictionary<GalleryDocument, Outcome> _checks = [];
     private readonly Dictionary<Figure, string[]> _calls = [];
+    private readonly Dictionary<Figure, string[]> _filesOf = [];
 
     private MadeGallery()
     {
@@ -40,6 +41,9 @@ internal sealed class MadeGallery
 
     public Outcome CheckOf(GalleryDocument document) => _checks[document];
 
+    /// <summary>The files of a figure, named from its document's folder: one, or those of a set in the order in which they are bound.</summary>
+    public IReadOnlyList<string> FilesOf(Figure figure) => _filesOf[figure];
+
     /// <summary>The call that made a figure.</summary>
     public IReadOnlyList<string> CallOf(Figure figure) => _calls[figure];
 
@@ -66,7 +70,7 @@ internal sealed class MadeGallery
 
         foreach (Figure figure in document.Figures)
         {
-            string[] call = ["draw", document.File, "--without-font", .. figure.Options, "-o", figure.Svg];
+            string[] call = ["draw", document.File, "--without-font", .. figure.Options, "-o", figure.Target];
             Outcome drawn = Product.Run(folder, call);
 
             // A document about spare fibres has no strand with light on it.
@@ -76,9 +80,14 @@ internal sealed class MadeGallery
                 drawn = Product.Run(folder, call);
             }
 
-            Assert.True(drawn.Status == 0, $"{document.Folder}/{figure.Svg} cannot be drawn: {drawn.Error}");
+            Assert.True(drawn.Status == 0, $"{document.Folder}/{figure.Target} cannot be drawn: {drawn.Error}");
             _calls[figure] = call;
-            _files[$"{document.Folder}/{figure.Svg}"] = File.ReadAllText(Path.Combine(folder, figure.Svg));
+            string[] made = figure.IsSet
+                ? [.. Directory.EnumerateFiles(Path.Combine(folder, figure.Target)).Select(f => figure.Target + Path.GetFileName(f)).Order(StringComparer.Ordinal)]
+                : [figure.Target];
+            _filesOf[figure] = made;
+            foreach (string file in made)
+                _files[$"{document.Folder}/{file}"] = File.ReadAllText(Path.Combine(folder, file));
         }
     }
 }

@@ -28,12 +28,12 @@ internal sealed class DrawnSheet
         Root = XDocument.Parse(text).Root!;
         double[] box = [.. Root.Attribute("viewBox")!.Value.Split(' ').Select(Number)];
         Sheet = new Rect(box[0], box[1], box[2], box[3]);
-        Parts = [.. Layer("parts").Elements(Ns + "rect").Select(Rectangle)];
+        Parts = [.. Layer("parts").SelectMany(Boxes)];
         Strands = [.. Layer("strands").Elements(Ns + "g").Select(Strand)];
         Texts = [.. Root.Descendants(Ns + "text").Select(ReadText)];
 
         // White boxes among the labels: they cover what was drawn before.
-        Covers = [.. Layer("labels").Elements(Ns + "rect").Where(r => r.Attribute("fill")?.Value == "#FFFFFF").Select(Rectangle)];
+        Covers = [.. Layer("labels").Descendants().Where(r => r.Attribute("fill")?.Value == "#FFFFFF").SelectMany(Boxes)];
         StrandLabels = [.. Texts.Where(t => t.Layer == "labels" && StrandNumber(t.Content) > 0)];
     }
 
@@ -42,6 +42,9 @@ internal sealed class DrawnSheet
     public XElement Root { get; }
 
     public Rect Sheet { get; }
+
+    /// <summary>True for a sheet with a frame, false for a card or a figure.</summary>
+    public bool HasFrame => Layer("frame").Any();
 
     /// <summary>The boxes of parts.</summary>
     public IReadOnlyList<Rect> Parts { get; }
@@ -70,7 +73,17 @@ internal sealed class DrawnSheet
 
     private static double Number(XElement element, string name) => Number(element.Attribute(name)!.Value);
 
-    private XElement Layer(string id) => Root.Descendants(Ns + "g").Single(g => g.Attribute("id")?.Value == id);
+    /// <summary>The layer with this id; none on a sheet that has no such layer.</summary>
+    private IEnumerable<XElement> Layer(string id) => Root.Descendants(Ns + "g").Where(g => g.Attribute("id")?.Value == id);
+
+    /// <summary>The upright rectangles that an element draws, or those among its children.</summary>
+    private static IEnumerable<Rect> Boxes(XElement element) => element.Name.LocalName switch
+    {
+        "rect" => [Rectangle(element)],
+        "path" when element.Attribute("d")!.Value.EndsWith('z') => SvgPath.Boxes(element.Attribute("d")!.Value),
+        "g" when element.Attribute("id")?.Value == "parts" => element.Elements().SelectMany(Boxes),
+        _ => [],
+    };
 
     private static Rect Rectangle(XElement rect) => new(Number(rect, "x"), Number(rect, "y"), Number(rect, "width"), Number(rect, "height"));
 
@@ -79,7 +92,7 @@ internal sealed class DrawnSheet
         (string, string, double)[] strokes =
             [.. group.Elements(Ns + "path").Select(p => (p.Attribute("d")!.Value, p.Attribute("stroke")!.Value, Number(p, "stroke-width")))];
         return new DrawnStrand(
-            int.Parse(group.Attribute("id")!.Value["strand-".Length..], CultureInfo.InvariantCulture),
+            int.Parse(group.Attribute("id")!.Value.Split('-')[1], CultureInfo.InvariantCulture),
             group.Element(Ns + "title")?.Value ?? "",
             [.. strokes.Select(s => s.Item1).Distinct().Select(SvgPath.Flatten)],
             strokes);
@@ -94,7 +107,7 @@ internal sealed class DrawnSheet
         double cap = size * FontMetrics.CapHeightPerEm;
         double width = FontMetrics.WidthMm(text.Value, cap);
         double x = Number(text, "x");
-        double left = text.Attribute("text-anchor")?.Value switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
+        double left = Inherited(text, "text-anchor") switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
         double baseline = Number(text, "y");
         var capitals = new Rect(left, baseline - cap, width, cap);
         double tail = text.Value.AsSpan().ContainsAny(WithTail) ? size * Descender : 0;

@@ -7,4 +7,7 @@ namespace PolarityMap.Acceptance.Svg;
 internal static class SvgFiles
 {
     public static TheoryData<string> All => [.. MadeGallery.Now.Svgs];
+
+    /// <summary>Those that show strands, one plant to a sheet.</summary>
+    public static TheoryData<string> OfStrands => [.. MadeGallery.Now.Svgs.Where(s => DrawnSheet.Of(s).Strands.Count > 0 && !s.Contains(GalleryIndex.SideBySide, StringComparison.Ordinal))];
 }

@@ -17,12 +17,12 @@ public sealed class SvgMarkupTests
         ["svg"] = ["width", "height", "viewBox", "role", "aria-labelledby"],
         ["title"] = ["id"],
         ["desc"] = ["id"],
-        ["g"] = ["id", "role", "font-family", "font-size", "fill"],
+        ["g"] = ["id", "role", "font-family", "font-size", "text-anchor", "fill"],
         ["rect"] = ["x", "y", "width", "height", "rx", "fill", "stroke", "stroke-width"],
         ["line"] = ["x1", "y1", "x2", "y2", "stroke", "stroke-width", "stroke-dasharray"],
         ["polygon"] = ["points", "fill", "stroke", "stroke-width"],
         ["circle"] = ["cx", "cy", "r", "fill", "stroke", "stroke-width"],
-        ["path"] = ["d", "stroke", "stroke-width", "stroke-dasharray"],
+        ["path"] = ["d", "fill", "stroke", "stroke-width", "stroke-dasharray"],
         ["text"] = ["x", "y", "font-size", "text-anchor", "fill"],
     };
 
@@ -79,9 +79,11 @@ public sealed class SvgMarkupTests
         Assert.Equal((0.0, 0.0), (sheet.Sheet.X, sheet.Sheet.Y));
     }
 
+    public static TheoryData<string> StrandSvgs => SvgFiles.OfStrands;
+
     // Graphics Module: a symbol's children mean nothing by themselves, so its name has to say it all.
     [Theory]
-    [MemberData(nameof(Svgs))]
+    [MemberData(nameof(StrandSvgs))]
     public void Every_strand_has_a_title_with_its_number_colour_and_both_ends(string svg)
     {
         DrawnSheet sheet = DrawnSheet.Of(svg);

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace PolarityMap.Acceptance.Svg;
 
-/// <summary>Reads path data of absolute M, L and C, and cuts each curve into short straight pieces.</summary>
+/// <summary>Reads path data of absolute M, L, H and C, and cuts each curve into short straight pieces.</summary>
 internal static class SvgPath
 {
     private const int Pieces = 8;
@@ -15,7 +15,7 @@ internal static class SvgPath
         {
             char command = data[at++];
             int end = at;
-            while (end < data.Length && data[end] is not ('M' or 'L' or 'C'))
+            while (end < data.Length && data[end] is not ('M' or 'L' or 'H' or 'C'))
                 end++;
             double[] n = [.. data[at..end].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
             at = end;
@@ -24,6 +24,9 @@ internal static class SvgPath
                 case 'M' when points.Count == 0 && n.Length == 2:
                 case 'L' when points.Count > 0 && n.Length == 2:
                     points.Add(new Spot(n[0], n[1]));
+                    break;
+                case 'H' when points.Count > 0 && n.Length == 1:
+                    points.Add(points[^1] with { X = n[0] });
                     break;
                 case 'C' when points.Count > 0 && n.Length == 6:
                     Curve(points, points[^1], new Spot(n[0], n[1]), new Spot(n[2], n[3]), new Spot(n[4], n[5]));
@@ -34,6 +37,18 @@ internal static class SvgPath
         }
 
         return [.. points];
+    }
+
+    /// <summary>Boxes that share one path: each goes right, down, left, and closes.</summary>
+    public static IEnumerable<Rect> Boxes(string data)
+    {
+        foreach (string box in data.Split('z', StringSplitOptions.RemoveEmptyEntries))
+        {
+            double[] n = [.. box.Split(['M', ',', 'h', 'v'], StringSplitOptions.RemoveEmptyEntries).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
+            if (n.Length != 5 || n[2] != -n[4])
+                throw new FormatException($"Not a box: '{box}'.");
+            yield return new Rect(n[0], n[1], n[2], n[3]);
+        }
     }
 
     private static void Curve(List<Spot> points, Spot a, Spot b, Spot c, Spot d)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using PolarityMap.Drawing.Svg;
 using Xunit;
 
@@ -53,7 +52,7 @@ public sealed class SvgNumberTests
 
     private static string Write(double value)
     {
-        var output = new StringBuilder();
+        var output = new Utf8Text(8);
         SvgNumber.Append(output, value);
         return output.ToString();
     }

@@ -46,7 +46,7 @@ public sealed class SvgTextTests
     [InlineData('\uDC00')]
     public void Half_a_character_is_replaced(char half)
     {
-        var output = new StringBuilder();
+        var output = new Utf8Text(8);
         SvgText.Append(output, "a" + half + "b" + half);
         Assert.Equal("a\uFFFDb\uFFFD", output.ToString());
     }

@@ -24,12 +24,12 @@ public sealed class SvgWriterTests
             ["svg"] = ["xmlns", "width", "height", "viewBox", "role", "aria-labelledby"],
             ["title"] = ["id"],
             ["desc"] = ["id"],
-            ["g"] = ["id", "role", "font-family", "font-size", "fill"],
+            ["g"] = ["id", "role", "font-family", "font-size", "text-anchor", "fill"],
             ["rect"] = ["x", "y", "width", "height", "rx", "fill", "stroke", "stroke-width"],
             ["line"] = ["x1", "y1", "x2", "y2", "stroke", "stroke-width", "stroke-dasharray"],
             ["polygon"] = ["points", "fill", "stroke", "stroke-width"],
             ["circle"] = ["cx", "cy", "r", "fill", "stroke", "stroke-width"],
-            ["path"] = ["d", "stroke", "stroke-width", "stroke-dasharray"],
+            ["path"] = ["d", "fill", "stroke", "stroke-width", "stroke-dasharray"],
             ["text"] = ["x", "y", "font-size", "text-anchor", "fill"],
         };
         foreach (XElement element in Root.DescendantsAndSelf())
@@ -58,8 +58,8 @@ public sealed class SvgWriterTests
                     Assert.Matches(@"^-?\d+(\.\d{0,2}[1-9])?$", attribute.Value);
                     break;
                 case "d":
-                    Assert.Matches(@"^M[-\d.,]+(L[-\d.,]+|C[-\d.,]+ [-\d.,]+ [-\d.,]+)+$", attribute.Value);
-                    Assert.DoesNotMatch(@"\d\.\d{4}|-0[^.\d]|\.\d*0[,LC ]", attribute.Value);
+                    Assert.Matches(@"^(M[-\d.,]+(L[-\d.,]+|H[-\d.]+|C[-\d.,]+ [-\d.,]+ [-\d.,]+)+|(M[-\d.,]+h[-\d.]+v[-\d.]+h[-\d.]+z)+)$", attribute.Value);
+                    Assert.DoesNotMatch(@"\d\.\d{4}|-0[^.\d]|\.\d*0[,LHC hvz]", attribute.Value);
                     break;
             }
         }
@@ -125,7 +125,7 @@ public sealed class SvgWriterTests
     {
         var layer = new SceneGroup("x", [new StrandPath(Route.From(1, 2).LineTo(5, 2).CurveTo(25, 12).LineTo(30, 12), Palette.Note)]);
         var sheet = new DrawingSheet { WidthMm = 50, HeightMm = 20, Title = "Path", Layers = [layer] };
-        Assert.Contains("d=\"M1,2L5,2C15,2 15,12 25,12L30,12\"", SvgWriter.Write(sheet, new SvgOptions()));
+        Assert.Contains("d=\"M1,2H5C15,2 15,12 25,12H30\"", SvgWriter.Write(sheet, new SvgOptions()));
     }
 
     [Fact]
@@ -138,15 +138,36 @@ public sealed class SvgWriterTests
         Assert.Equal("'PolarityMap Sans', 'Source Sans 3', sans-serif", (string?)Root.Element(Ns + "g")!.Attribute("font-family"));
     }
 
+    // Paper under the words of labels in one style lies in one path before the group of the words.
     [Fact]
-    public void An_underlay_is_a_rectangle_before_its_text()
+    public void Paper_under_labels_is_drawn_before_their_words()
     {
         XElement label = Root.Descendants(Ns + "text").First(t => t.Value == "7 RD");
-        XElement before = label.ElementsBeforeSelf().Last();
-        Assert.Equal("rect", before.Name.LocalName);
-        Assert.Equal("#FFFFFF", (string?)before.Attribute("fill"));
-        Assert.True(Number(before.Attribute("x")!) < Number(label.Attribute("x")!));
+        XElement words = label.Parent!;
+        XElement paper = words.ElementsBeforeSelf().Last();
+        Assert.Equal("path", paper.Name.LocalName);
+        Assert.Equal("#FFFFFF", (string?)paper.Attribute("fill"));
+        Assert.Equal(words.Elements(Ns + "text").Count(), Regex.Count(paper.Attribute("d")!.Value, "M[^z]*z"));
+        double left = Regex.Matches(paper.Attribute("d")!.Value, @"M([-\d.]+),").Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)).Min();
+        Assert.True(left < Number(label.Attribute("x")!));
     }
+
+    // A style that labels share is said once, by a group that holds nothing else.
+    [Fact]
+    public void Labels_in_one_style_stand_in_a_group_that_says_it()
+    {
+        Label Words(double y) => new(5, y, "word", 2.5, Anchor.Middle, Palette.Ink);
+        var sheet = new DrawingSheet { WidthMm = 50, HeightMm = 20, Title = "Words", Layers = [new SceneGroup("x", [Words(4), Words(8), Words(12) with { Anchor = Anchor.End }])] };
+        XElement layer = XDocument.Parse(SvgWriter.Write(sheet, new SvgOptions())).Descendants(Ns + "g").Single(g => (string?)g.Attribute("id") == "x");
+        Assert.Equal(["g", "text"], layer.Elements().Select(e => e.Name.LocalName));
+        Assert.Equal("middle", (string?)layer.Element(Ns + "g")!.Attribute("text-anchor"));
+        Assert.Equal(["x y", "x y"], layer.Element(Ns + "g")!.Elements().Select(e => string.Join(' ', e.Attributes().Select(a => a.Name.LocalName))));
+        Assert.Equal("end", (string?)layer.Element(Ns + "text")!.Attribute("text-anchor"));
+    }
+
+    [Fact]
+    public void Bytes_and_text_of_a_sheet_are_the_same() =>
+        Assert.Equal(Text, System.Text.Encoding.UTF8.GetString(SvgWriter.WriteUtf8(Specimen.Sheet(), new SvgOptions()).Span));
 
     [Fact]
     public void The_same_sheet_gives_the_same_text_under_any_culture()
