@@ -91,7 +91,7 @@ internal static class GalleryIndex
         return name switch
         {
             "duplex-A" => [own, new Figure($"duplex-{SideBySide}.svg", "--beside", "duplex-B.yaml", "duplex-C.yaml", "duplex-U1.yaml", "duplex-U2.yaml")],
-            "duplex-B" => [own, new Figure("duplex-B-steps/", "--steps", "--paper", "A4")],
+            "duplex-B" => [own, new Figure("duplex-B-steps/", "--steps", "--paper", "A3")],
             "parallel-A" => [own, new Figure($"parallel-{SideBySide}.svg", "--beside", "parallel-B.yaml", "parallel-C.yaml")],
             "parallel-B" => [own, new Figure("parallel-B-faces/", "--view", "end-face", "--paper", "A4")],
             _ => [own],
