@@ -11,7 +11,7 @@ internal sealed class CardEnds(TracedPlant traced, CardText text)
     public IEnumerable<string> Words(Trail trail, int link)
     {
         Link? meant = link < 0 ? null : traced.Plant.Links[link];
-        if (!trail.FromLink && meant is not null)
+        if (!trail.FromLink && meant is not null && trail.First != trail.Last)
             yield return $"Strand {trail.Number} comes from {traced.Address(trail.First)} ({EndWord(trail.First)}){Meant(trail.First, meant.From)}.";
         yield return $"Strand {trail.Number} {How(trail)}{(meant is null ? "" : Meant(trail.Last, meant.To))}.";
     }
@@ -23,7 +23,7 @@ internal sealed class CardEnds(TracedPlant traced, CardText text)
     {
         if (subject.Link < 0)
             yield break;
-        var own = new HashSet<int>(subject.Groups.SelectMany(g => g).Select(t => t.Strand));
+        var own = new HashSet<int>(subject.Groups.SelectMany(g => g.Trails).Select(t => t.Strand));
         LinkEnd end = traced.Plant.Links[subject.Link].To;
         for (int i = 1; i <= traced.Plant.Port(end.Port).PositionCount; i++)
         {
@@ -34,6 +34,24 @@ internal sealed class CardEnds(TracedPlant traced, CardText text)
             if (traced.Strands[strand].Length > 1 && !own.Contains(strand))
                 yield return $"{traced.Address(position)} is reached by strand {traced.NumberOf(strand)} from {traced.Address(traced.OtherEnd(position))}.";
         }
+    }
+
+    /// <summary>A sentence for further strands of which the same is to be said as of the last.</summary>
+    public static IEnumerable<string> Likewise(IReadOnlyList<int> numbers)
+    {
+        if (numbers.Count == 0)
+            yield break;
+        int[] sorted = [.. numbers.Order()];
+        var runs = new List<string>();
+        for (int i = 0; i < sorted.Length; i++)
+        {
+            int from = i;
+            while (i + 1 < sorted.Length && sorted[i + 1] == sorted[i] + 1)
+                i++;
+            runs.Add(i == from ? $"{sorted[from]}" : $"{sorted[from]} to {sorted[i]}");
+        }
+
+        yield return numbers.Count == 1 ? $"So does strand {runs[0]}." : $"So do strands {string.Join(", ", runs)}.";
     }
 
     private string How(Trail trail)

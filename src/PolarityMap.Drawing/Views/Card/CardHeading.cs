@@ -42,7 +42,7 @@ internal sealed class CardHeading
     public static CardHeading Of(ViewInput input, CardSubject subject, SheetFormat format)
     {
         Plant plant = input.Traced.Plant;
-        Trail first = subject.Groups[0][0];
+        Trail first = subject.Groups[0].Trails[0];
         if (subject.Link < 0)
         {
             string ends = first.First == first.Last

@@ -20,10 +20,10 @@ internal sealed class CardLayout(ViewInput input, CardNotes notes)
         int before = pages.Count;
         for (int g = 0; g < subject.Groups.Count; g++)
         {
-            Trail[] trails = subject.Groups[g];
+            Trail[] trails = subject.Groups[g].Trails;
             SheetFormat format = trails.Length > 1 ? SheetFormat.A5Portrait : SheetFormat.A6Portrait;
             double width = CardMeasures.Inside(format).Width;
-            IEnumerable<string> words = trails.SelectMany(t => ends.Words(t, subject.Link));
+            IEnumerable<string> words = trails.SelectMany(t => ends.Words(t, subject.Link)).Concat(CardEnds.Likewise(subject.Groups[g].Likewise));
             if (g == subject.Groups.Count - 1)
                 words = words.Concat(ends.Strangers(subject));
             AppendStrip(

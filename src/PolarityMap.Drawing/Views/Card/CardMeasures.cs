@@ -32,10 +32,16 @@ internal static class CardMeasures
     public const double LabelLead = 2.3;
 
     /// <summary>From a label to the next strand.</summary>
-    public const double LabelTail = 1.8;
+    public const double LabelTail = 2.6;
 
     /// <summary>From one line of 2.5 mm text to the next.</summary>
     public const double Line = 3.9;
+
+    /// <summary>From one line to the next where a connector of two rows is drawn on it.</summary>
+    public const double TallLine = 4.9;
+
+    /// <summary>The most that a gap is widened where a card has room to spare.</summary>
+    public const double MostSlack = 2.4;
 
     /// <summary>A line of 3.5 mm text.</summary>
     public const double NameLine = 5.1;

@@ -47,7 +47,7 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
         if (page.Findings.Height > 0)
             _words.Add(new SceneGroup(idPrefix + "findings", page.Findings.Draw(x, y)));
         y += page.Findings.Height + 0.6;
-        y = new StripPainter(this, page, x, y, idPrefix).Paint();
+        y = new StripPainter(this, page, x, y, top + inside.Bottom - page.Foot.Height, idPrefix).Paint();
         if (page.Ends.Count > 0)
             _words.Add(new SceneGroup(idPrefix + "ends", Ends(page.Ends, x, y)));
         _words.Add(new SceneGroup(idPrefix + "foot", page.Foot.Draw(x, top + inside.Bottom)));
@@ -67,7 +67,7 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
     }
 
     /// <summary>Draws the rows of one card.</summary>
-    private sealed class StripPainter(CardPainter owner, CardPage page, double left, double top, string idPrefix)
+    private sealed class StripPainter(CardPainter owner, CardPage page, double left, double top, double foot, string idPrefix)
     {
         private const double RingRadius = 1.1;
 
@@ -76,6 +76,23 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
         private readonly Dictionary<int, List<Point>> _ways = [];
         private readonly Dictionary<int, List<Route>> _routes = [];
         private readonly List<SceneElement> _marks = [];
+        private readonly double _slack = Slack(page, foot - top);
+
+        /// <summary>How much wider each gap of the card is, so that the strands are seen better.</summary>
+        private static double Slack(CardPage page, double room)
+        {
+            int gaps = 0;
+            room -= CardLayout.EndHeight(page.Ends.Count);
+            if (page.From < page.To)
+                room -= (page.Continues ? CardMeasures.Stub : 0) + (page.GoesOn ? CardMeasures.Stub : 0);
+            for (int i = page.From; i < page.To; i++)
+            {
+                room -= page.Strip.Rows[i].Height;
+                gaps += page.Strip.Rows[i].Below > 0 ? 1 : 0;
+            }
+
+            return gaps == 0 ? 0 : Math.Clamp((room - 1) / gaps, 0, CardMeasures.MostSlack);
+        }
 
         /// <summary>Draws them and returns where they end.</summary>
         public double Paint()
@@ -128,17 +145,16 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
             if (measured.Above > 0)
                 PaintAbove(measured, y, elements);
             double box = y + measured.Above;
-            double foot = box + measured.Box;
+            double bottom = box + measured.Box;
             PaintBox(measured, part, box, elements);
             foreach (Visit visit in row.Visits)
-                PaintVisit(measured, visit, box, foot, elements);
-            if (measured.Below > 0)
-            {
-                PaintGap(measured, foot, elements);
-            }
+                PaintVisit(measured, visit, box, bottom, elements);
+            double below = measured.Below > 0 ? measured.Below + _slack : 0;
+            if (below > 0)
+                PaintGap(measured, bottom, below, elements);
 
             owner._hops.Add(new SceneGroup($"{idPrefix}hop-{index + 1}", GroupRole.GraphicsObject, HopWords.Of(_traced, _strip, measured.Row, index), null, elements));
-            return foot + measured.Below;
+            return bottom + below;
         }
 
         private void PaintAbove(MeasuredRow measured, double y, List<SceneElement> elements)
@@ -154,7 +170,7 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
                 elements.Add(Label.CentredOn(x + CardMeasures.LabelLead, y + (CardMeasures.Stub / 2), visit.Trail.Label, CapHeights.Strand, Anchor.Start, Palette.Ink));
             }
 
-            measured.Head.Append(left + _strip.TextX, y + (CardMeasures.Stub / 2), elements);
+            measured.Head.Append(left + _strip.TextX, y + ((CardMeasures.Stub - CardMeasures.Line) / 2), elements);
         }
 
         private void PaintBox(MeasuredRow measured, Part part, double y, List<SceneElement> elements)
@@ -179,7 +195,7 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
             }
         }
 
-        private void PaintVisit(MeasuredRow measured, Visit visit, double box, double foot, List<SceneElement> elements)
+        private void PaintVisit(MeasuredRow measured, Visit visit, double box, double bottom, List<SceneElement> elements)
         {
             Hop hop = visit.Hop;
             if (hop.In >= 0)
@@ -193,26 +209,26 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
 
             if (hop.Out < 0)
                 return;
-            PaintCell(X(visit.Leaves), foot - (CardMeasures.Cell / 2), hop.Out, elements);
+            PaintCell(X(visit.Leaves), bottom - (CardMeasures.Cell / 2), hop.Out, elements);
             if (hop.In < 0)
             {
                 if (!MeasuredRow.IsUnwired(visit))
-                    Begin(visit.Trail, X(visit.Leaves), foot - (CardMeasures.Cell / 2));
+                    Begin(visit.Trail, X(visit.Leaves), bottom - (CardMeasures.Cell / 2));
                 string lane = _strip.Text.Lane(hop.Out);
                 if (lane.Length > 0)
-                    elements.Add(Label.CentredOn(X(visit.Leaves), foot - CardMeasures.Cell - 2, lane, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+                    elements.Add(Label.CentredOn(X(visit.Leaves), bottom - CardMeasures.Cell - 2, lane, CapHeights.Strand, Anchor.Middle, Palette.Ink));
                 return;
             }
 
             if (measured.Row.Crosses)
             {
                 // The crossing keeps to its height, so that it is as steep as planned in a part that is high for its words.
-                double middle = (box + foot) / 2;
+                double middle = (box + bottom) / 2;
                 Pass(visit.Trail, X(visit.Enters), middle - (_strip.CrossingHeight / 2));
                 Pass(visit.Trail, X(visit.Leaves), middle + (_strip.CrossingHeight / 2));
             }
 
-            Pass(visit.Trail, X(visit.Leaves), foot - CardMeasures.Cell);
+            Pass(visit.Trail, X(visit.Leaves), bottom - CardMeasures.Cell);
         }
 
         /// <summary>A strand that ends inside a part: at a lane with its word, else at a bar.</summary>
@@ -237,29 +253,30 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
             elements.Add(Label.CentredOn(x, middle, _strip.Text.Cell(position), CapHeights.Strand, Anchor.Middle, Palette.Ink));
         }
 
-        private void PaintGap(MeasuredRow measured, double y, List<SceneElement> elements)
+        private void PaintGap(MeasuredRow measured, double y, double height, List<SceneElement> elements)
         {
-            double middle = y + CardMeasures.GapMargin + (CardMeasures.Line / 2);
-            measured.Gap.Append(left + _strip.TextX, middle, elements);
+            double first = y + CardMeasures.GapMargin + (_slack / 2);
+            double middle = first + (measured.Gap.FirstHeight / 2);
+            measured.Gap.Append(left + _strip.TextX, first, elements);
             foreach (Visit visit in measured.Row.Visits)
             {
                 if (visit.Hop.Out < 0 || MeasuredRow.IsUnwired(visit))
                     continue;
                 double x = X(visit.Leaves);
-                double foot = y + measured.Below;
+                double end = y + height;
                 elements.Add(Label.CentredOn(x + CardMeasures.LabelLead, middle, visit.Trail.Label, CapHeights.Strand, Anchor.Start, Palette.Ink));
                 if (visit.GoesAfar)
                 {
-                    End(visit.Trail, x, foot - RingRadius - 0.4);
-                    elements.Add(Ring(x, foot - RingRadius - 0.4));
+                    End(visit.Trail, x, end - RingRadius - 0.4);
+                    elements.Add(Ring(x, end - RingRadius - 0.4));
                 }
                 else if (visit.IsLast)
                 {
-                    End(visit.Trail, x, foot - 1);
-                    elements.Add(visit.Trail.IsLoop ? Ring(x, foot - RingRadius) : Bar(x, foot - 1));
+                    End(visit.Trail, x, end - 1);
+                    elements.Add(visit.Trail.IsLoop ? Ring(x, end - RingRadius) : Bar(x, end - 1));
                 }
                 else
-                    Pass(visit.Trail, x, foot);
+                    Pass(visit.Trail, x, end);
                 PaintArrow(visit, x, middle, elements);
             }
         }

@@ -90,7 +90,7 @@ internal sealed class CardStrip
             if (Text.Port(position).Face.Family == ConnectorFamily.Bare)
                 fixedJoint = true;
             else if (visit is { IsFirst: true, Hop.In: < 0 })
-                yield return Item($"{number}source into", "the plug", partner);
+                yield return HasFibre(partner) ? Item($"{number}source into", "the plug", partner) : new GapItem($"{number}no fibre at {Text.PlaceWords(partner)}");
             else
                 yield return Item($"{number}light at", "the end", position);
             if (Text.MatingWords(position) is { Length: > 0 } words && !matings.Contains(words))
@@ -115,14 +115,17 @@ internal sealed class CardStrip
             yield break;
         }
 
+        if (Text.FaceOf(position) is not null)
+            yield return Item($"{number}light at", "", position);
         yield return new GapItem($"{number}open end{(Text.WaitsIn(position) is { } adapter ? $" in {Text.Plant.Address(adapter)}" : "")}: light comes out here, keep it capped");
-        if (Text.FaceOf(position) is { } face)
-            yield return new GapItem("light at", face, Text.PlaceWords(position));
     }
+
+    /// <summary>True where light goes on into the part, or comes out of an interface.</summary>
+    private bool HasFibre(int position) => _traced.Graph.Inside[position] >= 0 || _traced.Graph.LaneAt(position) is not null;
 
     private GapItem Item(string before, string without, int position) => Text.FaceOf(position) is { } face
         ? new GapItem(before, face, Text.PlaceWords(position))
         : new GapItem($"{before} {without}");
 
-    private double WidthOf(int position) => position < 0 ? 0 : SheetText.Width(Text.Cell(position));
+    private double WidthOf(int position) => position < 0 ? 0 : Math.Max(SheetText.Width(Text.Cell(position)), SheetText.Width(Text.Lane(position)));
 }

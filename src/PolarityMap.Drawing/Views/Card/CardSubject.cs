@@ -4,10 +4,15 @@ using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Drawing.Views.Card;
 
+/// <summary>The strands of one card.</summary>
+/// <param name="Trails">One, or two beside each other.</param>
+/// <param name="Likewise">Numbers of further strands of which the same is to be said.</param>
+internal sealed record CardGroup(Trail[] Trails, IReadOnlyList<int> Likewise);
+
 /// <summary>What the cards of one link or one strand tell: the strands, two to a card.</summary>
 /// <param name="Link">Index of the link, or -1 for a strand by itself.</param>
-/// <param name="Groups">The strands of each card, one or two.</param>
-internal sealed record CardSubject(int Link, IReadOnlyList<Trail[]> Groups)
+/// <param name="Groups">The strands of each card.</param>
+internal sealed record CardSubject(int Link, IReadOnlyList<CardGroup> Groups)
 {
     /// <summary>
     /// A subject for the one strand of a choice of one; else one for each link that a chosen strand is on, in the order of the
@@ -19,7 +24,7 @@ internal sealed record CardSubject(int Link, IReadOnlyList<Trail[]> Groups)
         var subjects = new List<CardSubject>();
         if (selection.Strands.Count == 1)
         {
-            subjects.Add(new CardSubject(-1, [[new Trail(traced, selection.Strands[0])]]));
+            subjects.Add(new CardSubject(-1, [Alone(traced, selection.Strands[0])]));
             return subjects;
         }
 
@@ -31,7 +36,7 @@ internal sealed record CardSubject(int Link, IReadOnlyList<Trail[]> Groups)
             ends[link] = StrandsAt(traced, traced.Plant.Links[link].From, chosen, told);
         foreach (int link in links)
         {
-            var groups = new List<Trail[]>();
+            var groups = new List<CardGroup>();
             AppendPairs(traced, ends[link], atStart: true, groups);
             // What arrives at the far end from elsewhere is told to its end there.
             AppendPairs(traced, StrandsAt(traced, traced.Plant.Links[link].To, chosen, told), atStart: false, groups);
@@ -42,7 +47,7 @@ internal sealed record CardSubject(int Link, IReadOnlyList<Trail[]> Groups)
         foreach (int strand in selection.Strands)
         {
             if (told.Add(strand))
-                subjects.Add(new CardSubject(-1, [[new Trail(traced, strand)]]));
+                subjects.Add(new CardSubject(-1, [Alone(traced, strand)]));
         }
 
         return subjects;
@@ -105,16 +110,24 @@ internal sealed record CardSubject(int Link, IReadOnlyList<Trail[]> Groups)
         }
     }
 
-    private static void AppendPairs(TracedPlant traced, List<LinkStrand> strands, bool atStart, List<Trail[]> groups)
+    private static CardGroup Alone(TracedPlant traced, int strand) => new([new Trail(traced, strand)], []);
+
+    private static void AppendPairs(TracedPlant traced, List<LinkStrand> strands, bool atStart, List<CardGroup> groups)
     {
-        for (int i = 0; i < strands.Count; i++)
+        LinkStrand[] wired = [.. strands.Where(s => traced.Strands[s.Strand].Length > 1)];
+        for (int i = 0; i < wired.Length; i++)
         {
-            Trail first = strands[i].Trail(traced, atStart);
-            if (i + 1 < strands.Count && strands[i + 1].LaneNumber == strands[i].LaneNumber)
-                groups.Add([first, strands[++i].Trail(traced, atStart)]);
+            Trail first = wired[i].Trail(traced, atStart);
+            if (i + 1 < wired.Length && wired[i + 1].LaneNumber == wired[i].LaneNumber)
+                groups.Add(new CardGroup([first, wired[++i].Trail(traced, atStart)], []));
             else
-                groups.Add([first]);
+                groups.Add(new CardGroup([first], []));
         }
+
+        // Strands that meet nothing have no hops to tell: two of them stand for all.
+        LinkStrand[] bare = [.. strands.Where(s => traced.Strands[s.Strand].Length == 1)];
+        if (bare.Length > 0)
+            groups.Add(new CardGroup([.. bare.Take(2).Select(s => s.Trail(traced, atStart))], [.. bare.Skip(2).Select(s => traced.NumberOf(s.Strand))]));
     }
 
     /// <summary>A strand at the end of a link.</summary>

@@ -9,6 +9,7 @@ namespace PolarityMap.Drawing.Views.Card;
 /// <summary>The words of a card about parts and positions.</summary>
 internal sealed class CardText(TracedPlant traced)
 {
+    private readonly string?[] _captions = new string?[traced.Plant.Parts.Count];
     private Dictionary<PortRef, PortRef>? _waiting;
 
     public Plant Plant => traced.Plant;
@@ -34,16 +35,19 @@ internal sealed class CardText(TracedPlant traced)
 
     public PortShape Port(int position) => traced.Plant.Port(traced.Graph.PlaceOf(position).Port);
 
+    /// <summary>What a part is, such as <c>trunk Type-B 62 m</c>; made once, as many cards pass a large part.</summary>
+    public string Caption(int part) => _captions[part] ??= SheetText.Caption(traced.Plant.Parts[part]);
+
     /// <summary>What a part is called on a card: a cord that has no name of its own by what it is.</summary>
-    public static string Name(Part part) => part.IsInline ? SheetText.Caption(part) : part.Name;
+    public string Name(int part) => traced.Plant.Parts[part].IsInline ? Caption(part) : traced.Plant.Parts[part].Name;
 
     /// <summary>What a part is, beside its name; empty where the name says it.</summary>
-    public string Caption(CardRow row)
+    public string Beside(CardRow row)
     {
         Part part = traced.Plant.Parts[row.Part];
         var words = new List<string>(4);
         if (!part.IsInline)
-            words.Add(SheetText.Caption(part));
+            words.Add(Caption(row.Part));
         if (Legs(row) is { Length: > 0 } legs)
             words.Add(legs);
         if (part.Jacket is { } jacket)
@@ -166,7 +170,7 @@ internal sealed class CardText(TracedPlant traced)
             int position = visit.Hop.Out >= 0 ? visit.Hop.Out : visit.Hop.In;
             if (traced.Graph.LaneAt(position) is { Direction: LaneDirection.Both, Sends: { } sends, Hears: { } hears })
             {
-                words.Add($"Tx {sends.Nanometres:0} nm, Rx {hears.Nanometres:0} nm");
+                words.Add($"Tx {sends}, Rx {hears}".Replace(" nm", "\u00A0nm", StringComparison.Ordinal).Replace("x ", "x\u00A0", StringComparison.Ordinal));
                 return;
             }
         }

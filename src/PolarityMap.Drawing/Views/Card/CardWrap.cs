@@ -14,6 +14,8 @@ internal static class CardWrap
     /// <param name="most">The most lines; what is beyond is left out, with an ellipsis.</param>
     public static List<string> Lines(string text, double width, double capHeight = CapHeights.Strand, int most = int.MaxValue)
     {
+        if (text.Length > 0 && FontMetrics.WidthMm(text, capHeight) <= width)
+            return [text];
         var lines = new List<string>();
         foreach (string line in SheetText.Wrapped(text, width, capHeight))
         {

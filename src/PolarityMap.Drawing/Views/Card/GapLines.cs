@@ -28,23 +28,30 @@ internal sealed class GapLines
         }
     }
 
-    public int Count => _lines.Count;
+    /// <summary>Height of all lines, at least of one.</summary>
+    public double Height => _lines.Count == 0 ? CardMeasures.Line : _lines.Sum(HeightOf);
 
-    /// <summary>The lines as drawn, the first centred on <paramref name="middleY"/>.</summary>
-    public void Append(double left, double middleY, List<SceneElement> elements)
+    /// <summary>Height of the first line.</summary>
+    public double FirstHeight => _lines.Count == 0 ? CardMeasures.Line : HeightOf(_lines[0]);
+
+    /// <summary>The lines as drawn, from <paramref name="top"/> down.</summary>
+    public void Append(double left, double top, List<SceneElement> elements)
     {
         foreach (List<GapItem> line in _lines)
         {
             double x = left;
+            double middleY = top + (HeightOf(line) / 2);
             foreach (GapItem item in line)
             {
                 item.Append(x, middleY, elements);
                 x += item.WidthMm + Between;
             }
 
-            middleY += CardMeasures.Line;
+            top += HeightOf(line);
         }
     }
+
+    private static double HeightOf(List<GapItem> line) => line.Exists(i => i.Face is { Face.Rows: > 1 }) ? CardMeasures.TallLine : CardMeasures.Line;
 
     private static IEnumerable<GapItem> Broken(GapItem item, double width) => item.Face is not null || item.WidthMm <= width
         ? [item]

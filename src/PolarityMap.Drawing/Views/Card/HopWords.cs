@@ -1,7 +1,6 @@
 using System.Text;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
-using PolarityMap.Drawing.Views.Strands;
 
 namespace PolarityMap.Drawing.Views.Card;
 
@@ -14,9 +13,9 @@ internal static class HopWords
     public static string Of(TracedPlant traced, CardStrip strip, CardRow row, int index)
     {
         Part part = traced.Plant.Parts[row.Part];
-        var words = new StringBuilder($"Hop {index + 1} of {strip.Rows.Count}: {CardText.Name(part)}");
+        var words = new StringBuilder($"Hop {index + 1} of {strip.Rows.Count}: {strip.Text.Name(row.Part)}");
         if (!part.IsInline)
-            words.Append(", ").Append(SheetText.Caption(part));
+            words.Append(", ").Append(strip.Text.Caption(row.Part));
         if (part.Room is { } room)
             words.Append(", in ").Append(room);
         foreach (Visit visit in row.Visits)

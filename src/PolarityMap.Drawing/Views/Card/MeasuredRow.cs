@@ -13,20 +13,19 @@ internal sealed class MeasuredRow
     {
         Row = row;
         Part part = strip.Text.Plant.Parts[row.Part];
-        Names = CardWrap.Lines(CardText.Name(part), strip.TextWidth, CapHeights.Part, most: 4);
+        Names = CardWrap.Lines(strip.Text.Name(row.Part), strip.TextWidth, CapHeights.Part, most: 4);
         Lines = Words(strip, row, part);
         bool enters = row.Visits.Any(v => v.Hop.In >= 0);
         bool leaves = row.Visits.Any(v => v.Hop.Out >= 0);
         // Where a strand begins or ends, the word for its lane stands in place of a cell.
         double cells = (2 * CardMeasures.Cell) + (row.Crosses ? strip.CrossingHeight : enters && leaves ? CardMeasures.Through : 0.6);
         Box = Math.Max(cells, TextHeight);
-        Above = CardMeasures.Stub * (row.Visits.Any(v => v.ComesFromAfar || (v.IsFirst && v.Hop.In >= 0)) ? 1 : 0);
         Head = new GapLines(HeadItems(strip, row), strip.TextWidth);
-        if (Above > 0 && Head.Count > 1)
-            Above += (Head.Count - 1) * CardMeasures.Line;
+        if (row.Visits.Any(v => v.ComesFromAfar || (v.IsFirst && v.Hop.In >= 0)))
+            Above = CardMeasures.Stub - CardMeasures.Line + Head.Height;
         Gap = new GapLines(strip.GapItems(row), strip.TextWidth);
         IsTop = isTop;
-        Below = row.Visits.Any(v => v.Hop.Out >= 0 && !IsUnwired(v)) ? (Math.Max(1, Gap.Count) * CardMeasures.Line) + (2 * CardMeasures.GapMargin) : 0;
+        Below = row.Visits.Any(v => v.Hop.Out >= 0 && !IsUnwired(v)) ? Gap.Height + (2 * CardMeasures.GapMargin) : 0;
         if (row.Visits.Any(v => v.GoesAfar))
             Below += 1.6;
     }
@@ -82,7 +81,7 @@ internal sealed class MeasuredRow
                 lines.AddRange(CardWrap.Lines(words, strip.TextWidth, most: 3));
         }
 
-        string caption = strip.Text.Caption(row);
+        string caption = strip.Text.Beside(row);
         // The fibre goes on the caption's line where there is one and it takes it.
         List<string> fibres = strip.Text.Fibres(row);
         if (fibres.Count == 1)
