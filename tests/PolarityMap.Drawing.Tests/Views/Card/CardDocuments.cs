@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using System.Text;
 using PolarityMap.Core.Checks;
@@ -20,6 +21,15 @@ internal static class CardDocuments
     /// <summary>Every document of the gallery, as paths from its folder.</summary>
     public static TheoryData<string> All =>
         [.. Directory.EnumerateFiles(s_gallery, "*.yaml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(s_gallery, f).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+
+    private static readonly ConcurrentDictionary<string, (ViewInput, IReadOnlyList<DrawingSheet>)> s_drawn = new();
+
+    /// <summary>A document of the gallery with all its cards, drawn once for all tests.</summary>
+    public static (ViewInput Input, IReadOnlyList<DrawingSheet> Sheets) Drawn(string name) => s_drawn.GetOrAdd(name, n =>
+    {
+        ViewInput input = Gallery(n);
+        return (input, Draw(input));
+    });
 
     public static ViewInput Gallery(string name, Choice? choice = null) => Input(Path.Combine(s_gallery, name), new Files(null), choice);
 

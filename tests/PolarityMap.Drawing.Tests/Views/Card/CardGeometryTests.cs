@@ -105,7 +105,8 @@ public sealed class CardGeometryTests
                 {
                     for (int b = 1; b < other.Count; b++)
                     {
-                        if (Crossing(one[a - 1], one[a], other[b - 1], other[b]) is not var (x, y, degrees) || double.IsNaN(degrees))
+                        (double x, double y, double degrees) = Crossing(one[a - 1], one[a], other[b - 1], other[b]);
+                        if (double.IsNaN(degrees))
                             continue;
                         Assert.True(degrees >= 30, $"strands cross at {degrees:0} degrees");
                         Assert.Contains(card.Boxes, p => p.Width > 60 && x > p.X && x < p.X + p.Width && y > p.Y && y < p.Y + p.Height && p.Height < 60);
@@ -126,7 +127,7 @@ public sealed class CardGeometryTests
 
     private static void OnEverySheet(string document, Action<DrawnCard> check)
     {
-        foreach (DrawingSheet sheet in CardDocuments.Draw(CardDocuments.Gallery(document)))
+        foreach (DrawingSheet sheet in CardDocuments.Drawn(document).Sheets)
             check(DrawnCard.Of(sheet));
     }
 

@@ -18,16 +18,15 @@ public sealed class CardHopTests
     [MemberData(nameof(Documents))]
     public void A_finger_on_a_strand_meets_its_positions_in_the_order_of_the_walk(string document)
     {
-        ViewInput input = CardDocuments.Gallery(document);
+        (ViewInput input, IReadOnlyList<DrawingSheet> sheets) = CardDocuments.Drawn(document);
         TracedPlant traced = input.Traced;
-        DrawnCard[] cards = [.. CardDocuments.Draw(input).Select(DrawnCard.Of)];
+        DrawnCard[] cards = [.. sheets.Select(DrawnCard.Of)];
         int followed = 0;
         foreach (string id in cards.SelectMany(c => c.Strands.Select(s => s.Id)).Distinct())
         {
             int number = int.Parse(id["strand-".Length..]);
             string met = string.Join(' ', cards.SelectMany(c => c.Followed(id)));
-            int end = Enumerable.Range(0, traced.Graph.PositionCount).First(p => IsEnd(traced, p) && traced.NumberOf(traced.StrandOf(p)) == number);
-            List<int> walk = Walk(traced, end);
+            List<int> walk = Walk(traced, number);
             string down = string.Join(' ', walk.Select(p => Cell(traced, p)));
             string up = string.Join(' ', Enumerable.Reverse(walk).Select(p => Cell(traced, p)));
             Assert.True(met == down || met == up, $"strand {number}: the finger meets {met}, the walk {down}");
@@ -42,9 +41,9 @@ public sealed class CardHopTests
     [MemberData(nameof(Documents))]
     public void The_filled_place_of_a_face_is_where_the_strand_leaves_or_the_source_goes_in(string document)
     {
-        ViewInput input = CardDocuments.Gallery(document);
+        (ViewInput input, IReadOnlyList<DrawingSheet> sheets) = CardDocuments.Drawn(document);
         TracedPlant traced = input.Traced;
-        SceneGroup[] hops = [.. CardDocuments.Draw(input).SelectMany(d => DrawnCard.Of(d).Hops)];
+        SceneGroup[] hops = [.. sheets.SelectMany(d => DrawnCard.Of(d).Hops)];
         // What each hop says of each strand: the strand, and the cells where it enters and leaves.
         (int Number, string? Enters, string? Leaves)[][] visits = [.. hops.Select(h => h.Title!.Split("; strand ")[1..].Select(Visit).ToArray())];
         var walks = visits.SelectMany(v => v).GroupBy(v => v.Number).ToDictionary(g => g.Key, g => new Queue<int>(Told(traced, g.Key, [.. g.SelectMany(v => (string?[])[v.Enters, v.Leaves]).OfType<string>()])));
@@ -59,7 +58,8 @@ public sealed class CardHopTests
                     continue;
                 int position = walks[number].Dequeue();
                 int lit = enters is not null ? position : traced.Graph.Outside[position];
-                if (lit < 0 || (enters is null && traced.Graph.Inside[lit] < 0 && traced.Graph.LaneAt(lit) is null))
+                // A loop has no end for a source, so nothing is lit.
+                if (lit < 0 || traced.Strands.IsLoop(traced.StrandOf(position)) || (enters is null && traced.Graph.Inside[lit] < 0 && traced.Graph.LaneAt(lit) is null))
                     continue;
                 PositionPlace place = traced.Graph.PlaceOf(lit);
                 Face face = traced.Plant.Port(place.Port).Face;
@@ -120,22 +120,33 @@ public sealed class CardHopTests
 
     private static void AssertTold(string document, int port, string expected)
     {
-        DrawnCard card = DrawnCard.Of(CardDocuments.Draw(CardDocuments.Gallery(document))[port - 1]);
+        DrawnCard card = DrawnCard.Of(CardDocuments.Drawn(document).Sheets[port - 1]);
         Assert.Contains(expected, card.Strands.Select(s => string.Join(' ', card.Followed(s.Id))));
     }
 
-    private static bool IsEnd(TracedPlant traced, int p) => traced.Graph.Inside[p] < 0 || traced.Graph.Outside[p] < 0;
-
-    /// <summary>From an end the walk takes the side that there is, and then the other side, and so on until one is missing.</summary>
-    private static List<int> Walk(TracedPlant traced, int end)
+    /// <summary>
+    /// From an end of the strand of a number the walk takes the side that there is, and then the other side, and so on until one
+    /// is missing. A loop has no end: there it goes inside from the first position and round to it.
+    /// </summary>
+    private static List<int> Walk(TracedPlant traced, int number)
     {
         ReadOnlySpan<int> inside = traced.Graph.Inside, outside = traced.Graph.Outside;
-        var walk = new List<int> { end };
-        bool goesInside = inside[end] >= 0;
-        for (int p = end; ; goesInside = !goesInside)
+        int start = -1, end = -1;
+        for (int p = 0; p < traced.Graph.PositionCount && end < 0; p++)
+        {
+            if (traced.NumberOf(traced.StrandOf(p)) != number)
+                continue;
+            start = start < 0 ? p : start;
+            end = inside[p] < 0 || outside[p] < 0 ? p : -1;
+        }
+
+        start = end >= 0 ? end : start;
+        var walk = new List<int> { start };
+        bool goesInside = inside[start] >= 0;
+        for (int p = start; ; goesInside = !goesInside)
         {
             p = goesInside ? inside[p] : outside[p];
-            if (p < 0)
+            if (p < 0 || p == start)
                 return walk;
             walk.Add(p);
         }
@@ -169,8 +180,7 @@ public sealed class CardHopTests
     /// <summary>The walk of a strand in the direction in which its cells are told.</summary>
     private static List<int> Told(TracedPlant traced, int number, string[] cells)
     {
-        int end = Enumerable.Range(0, traced.Graph.PositionCount).First(p => IsEnd(traced, p) && traced.NumberOf(traced.StrandOf(p)) == number);
-        List<int> walk = Walk(traced, end);
+        List<int> walk = Walk(traced, number);
         if (!cells.SequenceEqual(walk.Select(p => Cell(traced, p))))
             walk.Reverse();
         Assert.Equal(walk.Select(p => Cell(traced, p)), cells);

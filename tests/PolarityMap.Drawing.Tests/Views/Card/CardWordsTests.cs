@@ -31,8 +31,7 @@ public sealed class CardWordsTests
     [MemberData(nameof(Documents))]
     public void Every_card_names_its_link_its_document_and_its_place_in_the_set(string document)
     {
-        ViewInput input = CardDocuments.Gallery(document);
-        IReadOnlyList<DrawingSheet> sheets = CardDocuments.Draw(input);
+        (ViewInput input, IReadOnlyList<DrawingSheet> sheets) = CardDocuments.Drawn(document);
         for (int i = 0; i < sheets.Count; i++)
         {
             string head = DrawnCard.Of(sheets[i]).Words("head");
@@ -47,8 +46,8 @@ public sealed class CardWordsTests
     [MemberData(nameof(Documents))]
     public void Every_finding_about_a_strand_is_told_on_a_card(string document)
     {
-        ViewInput input = CardDocuments.Gallery(document);
-        string words = string.Join(' ', CardDocuments.Draw(input).Select(s => DrawnCard.Of(s).AllWords));
+        (ViewInput input, IReadOnlyList<DrawingSheet> sheets) = CardDocuments.Drawn(document);
+        string words = string.Join(' ', sheets.Select(s => DrawnCard.Of(s).AllWords));
         foreach (Finding finding in input.Findings.Where(f => f.Strands.Count > 0))
             Assert.Contains($"{finding.Rule.Code} {finding.Rule.Title}: ", words, StringComparison.Ordinal);
     }
@@ -196,8 +195,8 @@ public sealed class CardWordsTests
     [MemberData(nameof(Documents))]
     public void Arrows_run_from_transmit_to_receive(string document)
     {
-        ViewInput input = CardDocuments.Gallery(document);
-        foreach (DrawnCard card in CardDocuments.Draw(input).Select(DrawnCard.Of))
+        (ViewInput input, IReadOnlyList<DrawingSheet> sheets) = CardDocuments.Drawn(document);
+        foreach (DrawnCard card in sheets.Select(DrawnCard.Of))
         {
             foreach ((string id, StrandPath path) in card.Strands)
             {
@@ -224,7 +223,7 @@ public sealed class CardWordsTests
     [MemberData(nameof(Documents))]
     public void Every_hop_and_strand_has_a_name_and_every_id_stands_once(string document)
     {
-        foreach (DrawingSheet sheet in CardDocuments.Draw(CardDocuments.Gallery(document)))
+        foreach (DrawingSheet sheet in CardDocuments.Drawn(document).Sheets)
         {
             DrawnCard card = DrawnCard.Of(sheet);
             Assert.NotEmpty(sheet.Title);
@@ -237,5 +236,5 @@ public sealed class CardWordsTests
         }
     }
 
-    private static List<DrawnCard> Cards(string document) => [.. CardDocuments.Draw(CardDocuments.Gallery(document)).Select(DrawnCard.Of)];
+    private static List<DrawnCard> Cards(string document) => [.. CardDocuments.Drawn(document).Sheets.Select(DrawnCard.Of)];
 }
