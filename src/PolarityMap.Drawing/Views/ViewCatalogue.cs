@@ -1,3 +1,4 @@
+using PolarityMap.Drawing.Views.Overview;
 using PolarityMap.Drawing.Views.Strands;
 
 namespace PolarityMap.Drawing.Views;
@@ -5,7 +6,7 @@ namespace PolarityMap.Drawing.Views;
 /// <summary>The one list of views. A new view is one file and one line here.</summary>
 public static class ViewCatalogue
 {
-    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView()];
+    public static readonly IReadOnlyList<IDrawingView> All = [new StrandsView(), new OverviewView()];
 
     /// <summary>The view with this name, or null.</summary>
     public static IDrawingView? Find(string name)
