@@ -58,6 +58,7 @@ internal sealed class Grid
     private const int Sweeps = 6;
 
     private readonly Dictionary<BoxGroup, Item> _itemOf = [];
+    private readonly Dictionary<LineGroup, List<Segment>> _wayOf = [];
 
     private Grid(Chart chart)
     {
@@ -80,6 +81,9 @@ internal sealed class Grid
 
     /// <summary>The stretches of lines right of each column but the last.</summary>
     public List<Segment>[] Gutters { get; }
+
+    /// <summary>The stretches of a line from left to right.</summary>
+    public IReadOnlyList<Segment> WayOf(LineGroup line) => _wayOf[line];
 
     /// <summary>True when lines cross.</summary>
     public bool HasCrossings { get; private set; }
@@ -126,10 +130,13 @@ internal sealed class Grid
     private void Lead(LineGroup line)
     {
         Item before = _itemOf[line.From];
+        var way = new List<Segment>(line.To.Column - line.From.Column);
+        _wayOf[line] = way;
         for (int c = line.From.Column + 1; c <= line.To.Column; c++)
         {
             Item item = c == line.To.Column ? _itemOf[line.To] : Add(c, null, line.Networks);
             var segment = new Segment(line, c - 1, before, item);
+            way.Add(segment);
             before.Right.Add(segment);
             item.Left.Add(segment);
             Gutters[c - 1].Add(segment);

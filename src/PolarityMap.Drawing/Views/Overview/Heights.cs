@@ -7,6 +7,7 @@ internal sealed class Heights
 
     private readonly Grid _grid;
     private readonly Rails _rails;
+    private readonly Room _room;
     private readonly double[] _at;
     private readonly List<(int Height, double Apart)>[] _above;
     private readonly List<(int Height, double Apart)>[] _below;
@@ -16,8 +17,9 @@ internal sealed class Heights
     private readonly Dictionary<int, TextBlock> _networkText = [];
     private readonly Dictionary<Item, double> _pads = [];
 
-    public Heights(Chart chart, Grid grid, Rails rails, OverviewWords words, (double Box, double Line) widths)
+    public Heights(Chart chart, Grid grid, Rails rails, OverviewWords words, Room room)
     {
+        _room = room;
         _grid = grid;
         _rails = rails;
         _at = new double[rails.Count];
@@ -27,13 +29,13 @@ internal sealed class Heights
         {
             foreach (BoxGroup box in column)
             {
-                _boxText[box] = new TextBlock(words.Of(box), widths.Box);
-                _faults[box] = FaultLine.Of(box.Faults, widths.Box);
+                _boxText[box] = new TextBlock(words.Of(box), room.Box, room.IsLow);
+                _faults[box] = FaultLine.Of(box.Faults, room.Box);
             }
         }
 
         foreach (LineGroup line in chart.Lines)
-            _lineText[line] = new TextBlock(words.Of(line), widths.Line);
+            _lineText[line] = new TextBlock(words.Of(line), room.Line, room.IsLow);
         foreach (int network in rails.Networks.Keys)
             _networkText[network] = words.Network(network, chart.StrandsOfNetwork.GetValueOrDefault(network));
         foreach (List<Item> column in grid.Columns)
@@ -116,7 +118,7 @@ internal sealed class Heights
         double right = 0;
         for (int i = 1; i < item.Right.Count; i++)
             right += WordsApart(item.Right[i - 1], item.Right[i]);
-        double needed = Inside(box) + (2 * Measures.Margin);
+        double needed = Inside(box) + (2 * _room.Margin);
         return Math.Max(Measures.Pitch / 2, (needed - Math.Max(left, right)) / 2);
     }
 
@@ -130,12 +132,12 @@ internal sealed class Heights
         Overview.Apart.Words => WordsApart(edge.UpperStretch!, edge.LowerStretch!),
         Overview.Apart.Stretches => Measures.Pitch,
         Overview.Apart.NetworkTop => _pads[edge.LowerItem!],
-        Overview.Apart.NetworkBottom => _pads[edge.UpperItem!] + Measures.NetworkGap,
-        _ => NetworkHeight(edge.Upper) + Measures.NetworkGap,
+        Overview.Apart.NetworkBottom => _pads[edge.UpperItem!] + _room.NetworkGap,
+        _ => NetworkHeight(edge.Upper) + _room.NetworkGap,
     };
 
-    private static double Between(Item upper, Item lower) =>
-        upper.Box is null || lower.Box is null ? 1 : upper.Networks.SequenceEqual(lower.Networks) ? Measures.Gap : Measures.NetworkGap;
+    private double Between(Item upper, Item lower) =>
+        upper.Box is null || lower.Box is null ? 1 : upper.Networks.SequenceEqual(lower.Networks) ? _room.Gap : _room.NetworkGap;
 
     private double NetworkHeight(int top)
     {

@@ -22,7 +22,7 @@ internal static class Measures
     public const double Above = 4.8;
 
     /// <summary>From a line to the top of the first letters below it.</summary>
-    public const double Below = 1.7;
+    public const double Below = 2.4;
 
     /// <summary>Least distance of two lines that carry no words.</summary>
     public const double Pitch = 5;
@@ -42,6 +42,23 @@ internal static class Measures
     /// <summary>Size of a finding's sign in a box.</summary>
     public const double Sign = 3.6;
 
-    /// <summary>The widest lines of text in boxes and beside lines, the roomiest first.</summary>
-    public static readonly IReadOnlyList<(double Box, double Line)> Widths = [(44, 44), (36, 34), (29, 27), (23, 22)];
+    /// <summary>How roomy a drawing may be, the roomiest first; the last ones are as low as they can be.</summary>
+    public static readonly IReadOnlyList<Room> Rooms =
+    [
+        new(44, 44, false), new(39, 38, false), new(35, 34, false), new(32, 30, false), new(29, 27, false), new(26, 24, false), new(23, 22, false),
+        new(50, 64, true), new(44, 50, true), new(36, 40, true),
+    ];
+}
+
+/// <summary>How roomy a drawing is.</summary>
+/// <param name="Box">The widest lines of text in boxes.</param>
+/// <param name="Line">The widest lines of text below lines.</param>
+/// <param name="IsLow">True when lines of text are put together and stand closer, for the sake of height.</param>
+internal readonly record struct Room(double Box, double Line, bool IsLow)
+{
+    public double Gap => IsLow ? 2 : Measures.Gap;
+
+    public double NetworkGap => IsLow ? 3 : Measures.NetworkGap;
+
+    public double Margin => IsLow ? 1.2 : Measures.Margin;
 }

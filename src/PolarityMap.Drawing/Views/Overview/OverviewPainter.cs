@@ -15,23 +15,17 @@ internal sealed class OverviewPainter(Plant plant, Chart chart, Grid grid, Rails
     private readonly List<SceneElement> _lines = [];
     private readonly List<SceneElement> _labels = [];
     private readonly List<SceneElement> _findings = [];
-    private readonly Dictionary<LineGroup, List<SceneElement>> _drawn = [];
-    private int _rings;
+    private readonly Dictionary<Segment, string> _rings = [];
 
     /// <summary>The layers in drawing order.</summary>
     public IReadOnlyList<SceneGroup> Paint()
     {
         PaintNetworks();
-        for (int g = 0; g < grid.Gutters.Length; g++)
-        {
-            foreach (Segment segment in grid.Gutters[g])
-                PaintStretch(segment);
-        }
-
+        NameRings();
         for (int i = 0; i < chart.Lines.Count; i++)
         {
             LineGroup line = chart.Lines[i];
-            _lines.Add(new SceneGroup($"line-{i + 1}", GroupRole.GraphicsSymbol, words.Spoken(line), null, _drawn[line]));
+            _lines.Add(new SceneGroup($"line-{i + 1}", GroupRole.GraphicsSymbol, words.Spoken(line), null, PaintLine(line)));
         }
 
         int number = 0;
@@ -110,43 +104,52 @@ internal sealed class OverviewPainter(Plant plant, Chart chart, Grid grid, Rails
         _boxes.Add(new SceneGroup($"box-{number}", GroupRole.GraphicsSymbol, words.Spoken(box), null, elements));
     }
 
-    private void PaintStretch(Segment segment)
+    /// <summary>Gives the places where lines go on in the next band their letters, from the left and from above.</summary>
+    private void NameRings()
     {
-        LineGroup line = segment.Line;
-        if (!_drawn.TryGetValue(line, out List<SceneElement>? elements))
-            _drawn[line] = elements = [];
-        int column = segment.Gutter;
-        double from = Y(column, _heights.Left(segment));
-        double start = X(placement.X[column] + (segment.From.Box is null ? 0 : placement.Width[column] + (LineWidths.Outline / 2)));
-        double end = X(placement.X[column + 1]) - (segment.To.Box is null ? 0 : LineWidths.Outline / 2);
-        Colour colour = line.Networks is [var network] && NetworkColours.Of(plant.Networks[network]) is { } own ? own : Palette.Ink;
-        if (placement.IsFoldAfter(column))
+        for (int g = 0; g < grid.Gutters.Length; g++)
         {
-            string letter = Letter(_rings++);
-            double ring = X(placement.RingAfter(column));
-            Stroke(Route.From(start, from).LineTo(ring - Measures.Ring, from));
-            Ring(ring, from, letter);
-            double to = Y(column + 1, _heights.Right(segment));
-            double goesOn = X(placement.RingBefore(column + 1));
-            Stroke(Route.From(goesOn + Measures.Ring, to).LineTo(end, to));
-            Ring(goesOn, to, letter);
+            if (!placement.IsFoldAfter(g))
+                continue;
+            foreach (Segment segment in grid.Gutters[g])
+                _rings[segment] = Letter(_rings.Count);
         }
-        else
+    }
+
+    /// <summary>A line from box to box, in one stroke for each band.</summary>
+    private List<SceneElement> PaintLine(LineGroup line)
+    {
+        var elements = new List<SceneElement>();
+        IReadOnlyList<Segment> way = grid.WayOf(line);
+        Colour colour = line.Networks is [var network] && NetworkColours.Of(plant.Networks[network]) is { } own ? own : Palette.Ink;
+        BoxGroup from = line.From;
+        double height = Y(from.Column, _heights.Left(way[0]));
+        PaintWords(line, from.Column, height, elements);
+        Route route = Route.From(X(placement.X[from.Column] + placement.Width[from.Column] + (LineWidths.Outline / 2)), height);
+        foreach (Segment segment in way)
         {
-            Route route = Route.From(start, from);
+            int column = segment.Gutter;
+            if (placement.IsFoldAfter(column))
+            {
+                double ring = X(placement.RingAfter(column));
+                elements.Add(new StrandPath(route.LineTo(ring - Measures.Ring, Y(column, _heights.Left(segment))), colour));
+                Ring(ring, Y(column, _heights.Left(segment)), _rings[segment]);
+                double goesOn = X(placement.RingBefore(column + 1));
+                double to = Y(column + 1, _heights.Right(segment));
+                Ring(goesOn, to, _rings[segment]);
+                route = Route.From(goesOn + Measures.Ring, to);
+                continue;
+            }
+
             foreach (Upright upright in placement.Bends[column].Of(segment))
             {
                 double x = X(placement.BendX(column, upright.Place));
                 route = route.LineTo(x, Y(column, upright.From)).LineTo(x, Y(column, upright.To));
             }
-
-            Stroke(route.LineTo(end, Y(column, _heights.Right(segment))));
         }
 
-        if (segment.HasWords)
-            PaintWords(line, column, from, elements);
-
-        void Stroke(Route route) => elements.Add(new StrandPath(route, colour));
+        elements.Insert(0, new StrandPath(route.LineTo(X(placement.X[line.To.Column]) - (LineWidths.Outline / 2), Y(line.To.Column, _heights.Right(way[^1]))), colour));
+        return elements;
     }
 
     private void PaintWords(LineGroup line, int gutter, double y, List<SceneElement> elements)

@@ -17,6 +17,7 @@ internal sealed class OverviewPlan
     private readonly ViewInput _input;
     private readonly Stops _stops;
     private readonly int[] _ranks;
+    private readonly Layout?[] _layouts = new Layout?[2];
 
     public OverviewPlan(ViewInput input)
     {
@@ -26,12 +27,12 @@ internal sealed class OverviewPlan
     }
 
     /// <summary>The first sheet of the choice that takes the drawing, or null.</summary>
-    public OverviewFit? Fit() => Fit(byName: true) ?? Fit(byName: false);
+    public OverviewFit? Fit() => Fit(byName: true, low: false) ?? Fit(byName: true, low: true) ?? Fit(byName: false, low: false) ?? Fit(byName: false, low: true);
 
     /// <summary>A sheet as large as the drawing, which never shrinks.</summary>
     public OverviewFit Grown()
     {
-        Layout layout = Make(byName: true);
+        Layout layout = Made(byName: true);
         Placement placement = layout.Placed(0, double.PositiveInfinity);
         double width = Math.Max(SheetFormat.A3Landscape.WidthMm, Math.Ceiling(placement.TotalWidth + (2 * Around) + 30));
         SheetFrame wide = SheetFrame.For(SheetFormat.Custom(width, SheetFormat.A3Landscape.HeightMm), new TitleBlock());
@@ -53,22 +54,22 @@ internal sealed class OverviewPlan
         return strands;
     }
 
-    private OverviewFit? Fit(bool byName)
+    private OverviewFit? Fit(bool byName, bool low)
     {
         Layout? layout = null;
         foreach (SheetFormat format in _input.Paper.Formats)
         {
             if (Math.Min(format.WidthMm, format.HeightMm) < LeastSide)
                 continue;
-            layout ??= Make(byName);
+            layout ??= Made(byName);
             SheetFrame frame = SheetFrame.For(format, new TitleBlock());
             double width = frame.Free.Width - (2 * Around);
             double height = frame.Free.Height - FootHeight(layout, frame) - (2 * Around);
             foreach (bool folded in (ReadOnlySpan<bool>)[false, true])
             {
-                for (int level = 0; level < Measures.Widths.Count; level++)
+                for (int level = 0; level < Measures.Rooms.Count; level++)
                 {
-                    if (layout.Heights(level).Height > height)
+                    if (Measures.Rooms[level].IsLow != low || layout.Heights(level).Height > height)
                         continue;
                     Placement placement = layout.Placed(level, folded ? width : double.PositiveInfinity);
                     if (placement.TotalWidth <= width && placement.TotalHeight <= height)
@@ -80,7 +81,7 @@ internal sealed class OverviewPlan
         return null;
     }
 
-    private Layout Make(bool byName) => new(_input, ChartBuilder.Make(_input, _stops, _ranks, byName));
+    private Layout Made(bool byName) => _layouts[byName ? 1 : 0] ??= new Layout(_input, ChartBuilder.Make(_input, _stops, _ranks, byName));
 
     private static double FootHeight(Layout layout, SheetFrame frame) =>
         OverviewLegend.FootHeight(frame, layout.Foot, frame.Free.Width, layout.On(rings: true));
@@ -93,7 +94,7 @@ internal sealed class OverviewPlan
         private readonly Grid _grid;
         private readonly Rails _rails;
         private readonly OverviewWords _words;
-        private readonly Heights?[] _heights = new Heights?[Measures.Widths.Count];
+        private readonly Heights?[] _heights = new Heights?[Measures.Rooms.Count];
 
         public Layout(ViewInput input, Chart chart)
         {
@@ -107,7 +108,7 @@ internal sealed class OverviewPlan
 
         public IReadOnlyList<FootLine> Foot { get; }
 
-        public Heights Heights(int level) => _heights[level] ??= new Heights(_chart, _grid, _rails, _words, Measures.Widths[level]);
+        public Heights Heights(int level) => _heights[level] ??= new Heights(_chart, _grid, _rails, _words, Measures.Rooms[level]);
 
         public Placement Placed(int level, double widest) => new(_grid, _rails, Heights(level), widest);
 
@@ -117,14 +118,14 @@ internal sealed class OverviewPlan
         /// <summary>What the legend has to explain.</summary>
         public OnSheet On(bool rings)
         {
-            bool open = false, errors = false, warnings = false, rooms = false, slash = false;
+            bool open = false, rooms = false, slash = false;
+            bool errors = _input.Findings.Any(f => f.Rule.Severity == Core.Checks.Severity.Error);
+            bool warnings = _input.Findings.Any(f => f.Rule.Severity == Core.Checks.Severity.Warning);
             foreach (List<BoxGroup> column in _chart.Columns)
             {
                 foreach (BoxGroup box in column)
                 {
                     open |= box.Sort is not (BoxSort.Part or BoxSort.Joint);
-                    errors |= box.Faults is { Errors: > 0 };
-                    warnings |= box.Faults is { WarningCodes.Count: > 0 };
                     rooms |= box.Sort == BoxSort.Part && _input.Traced.Plant.Parts[box.Parts[0]].Room is { Length: > 0 };
                 }
             }

@@ -121,7 +121,7 @@ internal sealed class OverviewWords(TracedPlant traced)
     {
         Network of = _plant.Networks[network];
         IReadOnlyList<string> lines = of.Colour is { Length: > 0 } colour ? [colour, Counted(strands, "strand")] : [Counted(strands, "strand")];
-        return new TextBlock((of.Name, lines), NetworkWidth);
+        return new TextBlock((of.Name, lines), NetworkWidth, isLow: false);
     }
 
     /// <summary>What a part is, such as <c>cassette U1</c>.</summary>

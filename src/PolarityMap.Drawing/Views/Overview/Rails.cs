@@ -224,6 +224,7 @@ internal sealed class Rails
             }
         }
 
+        AlignNetworks();
         foreach (List<Item> column in _grid.Columns)
         {
             foreach (Item item in column)
@@ -239,6 +240,30 @@ internal sealed class Rails
                     TryUnite(_ends[item.Left[left / 2]].Right, _ends[item.Right[0]].Left);
             }
         }
+    }
+
+    /// <summary>Lets the boxes of a network stand at one height from left to right, also beyond a box that it shares.</summary>
+    private void AlignNetworks()
+    {
+        var heights = new Dictionary<int, int>();
+        foreach (List<Item> column in _grid.Columns)
+        {
+            for (int i = 0; i < column.Count; i++)
+            {
+                if (column[i] is not { Box: not null, Networks: [var network] } item || IsOf(column, i - 1, network) || IsOf(column, i + 1, network))
+                    continue;
+                int own = item.Left.Count == 1 ? _ends[item.Left[0]].Right : item.Right.Count == 1 ? _ends[item.Right[0]].Left : -1;
+                if (own < 0)
+                    continue;
+                if (heights.TryGetValue(network, out int height))
+                    TryUnite(height, own);
+                else
+                    heights[network] = own;
+            }
+        }
+
+        static bool IsOf(List<Item> column, int index, int network) =>
+            index >= 0 && index < column.Count && column[index].Networks is [var own] && own == network;
     }
 
     private void TryUnite(int a, int b)

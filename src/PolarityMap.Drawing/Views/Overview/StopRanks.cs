@@ -1,13 +1,16 @@
 namespace PolarityMap.Drawing.Views.Overview;
 
 /// <summary>
-/// The column of every node in the order of flow: the longest path to it. An edge that would close a circle is left out. Time is
-/// linear in nodes and edges, and nothing recurses, as chains may be long.
+/// The column of every node in the order of flow: the longest path to it. Time is linear in nodes and edges, and nothing recurses,
+/// as chains may be long. Where strands run in circles, as round a ring of switches, the order is chosen against which the fewest
+/// run; those of them that run against most of it are told from their other ends; an edge that is left against it is left out.
 /// </summary>
 internal sealed class StopRanks
 {
+    private readonly Stops _stops;
     private readonly List<(int From, int To)> _edges = [];
-    private readonly HashSet<long> _known = [];
+    private readonly List<int> _strandsOf = [];
+    private readonly Dictionary<long, int> _known = [];
     private readonly List<int> _order = [];
     private readonly bool[] _seen;
     private readonly int[] _first;
@@ -15,6 +18,7 @@ internal sealed class StopRanks
 
     private StopRanks(Stops stops)
     {
+        _stops = stops;
         _seen = new bool[stops.NodeCount];
         for (int s = 0; s + 1 < stops.Starts.Count; s++)
         {
@@ -44,8 +48,28 @@ internal sealed class StopRanks
             _next[free[from]++] = to;
     }
 
-    /// <summary>The rank of each node, from 0; -1 for one that no chosen strand comes to.</summary>
-    public static int[] Of(Stops stops) => new StopRanks(stops).Rank();
+    /// <summary>The rank of each node, from 0; -1 for one that no chosen strand comes to. Strands may be told from their other ends then.</summary>
+    public static int[] Of(Stops stops)
+    {
+        var ranks = new StopRanks(stops);
+        int[] place = PlacesOf(ranks.Sorted(), stops.NodeCount);
+        if (ranks.GoesBack(place))
+        {
+            place = PlacesOf(ranks.Greedy(), stops.NodeCount);
+            if (ranks.TurnStrands(place))
+                ranks = new StopRanks(stops);
+        }
+
+        return ranks.Rank(place);
+    }
+
+    private static int[] PlacesOf(List<int> sorted, int count)
+    {
+        var place = new int[count];
+        for (int i = 0; i < sorted.Count; i++)
+            place[sorted[i]] = i;
+        return place;
+    }
 
     private void See(int node)
     {
@@ -57,21 +81,126 @@ internal sealed class StopRanks
 
     private void AddEdge(int from, int to)
     {
-        if (from != to && _known.Add(((long)from << 32) | (uint)to))
-            _edges.Add((from, to));
+        if (from == to)
+            return;
+        long key = ((long)from << 32) | (uint)to;
+        if (_known.TryGetValue(key, out int edge))
+        {
+            _strandsOf[edge]++;
+            return;
+        }
+
+        _known[key] = _edges.Count;
+        _edges.Add((from, to));
+        _strandsOf.Add(1);
     }
 
-    private int[] Rank()
+    private bool GoesBack(int[] place)
     {
-        List<int> sorted = Sorted();
-        var place = new int[_seen.Length];
+        foreach ((int from, int to) in _edges)
+        {
+            if (place[to] < place[from])
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Turns the strands that run against an order more than along it. True when there was one.</summary>
+    private bool TurnStrands(int[] place)
+    {
+        bool turned = false;
+        for (int s = 0; s + 1 < _stops.Starts.Count; s++)
+        {
+            int along = 0;
+            for (int i = _stops.Starts[s] + 1; i < _stops.Starts[s + 1]; i++)
+                along += Math.Sign(place[_stops.Nodes[i]] - place[_stops.Nodes[i - 1]]);
+            if (along >= 0)
+                continue;
+            _stops.Turn(s);
+            turned = true;
+        }
+
+        return turned;
+    }
+
+    /// <summary>
+    /// An order that few strands run against: what nothing comes before goes to the front, what nothing comes after to the back,
+    /// and in between the node that the most strands leave (greedy feedback arc set; from memory).
+    /// </summary>
+    private List<int> Greedy()
+    {
+        var surplus = new int[_seen.Length];
+        var before = new int[_seen.Length];
+        var after = new int[_seen.Length];
+        var neighbours = new List<(int Node, int Strands, bool IsAfter)>[_seen.Length];
+        foreach (int node in _order)
+            neighbours[node] = [];
+        for (int e = 0; e < _edges.Count; e++)
+        {
+            (int from, int to) = _edges[e];
+            neighbours[from].Add((to, _strandsOf[e], true));
+            neighbours[to].Add((from, _strandsOf[e], false));
+            surplus[from] += _strandsOf[e];
+            surplus[to] -= _strandsOf[e];
+            after[from]++;
+            before[to]++;
+        }
+
+        var front = new List<int>(_order.Count);
+        var back = new List<int>();
+        var done = new bool[_seen.Length];
+        var sources = new Queue<int>(_order.Where(n => before[n] == 0));
+        var sinks = new Queue<int>(_order.Where(n => after[n] == 0 && before[n] > 0));
+
+        // Of equal ones the first, so that the order follows the document.
+        var rest = new PriorityQueue<int, (int Surplus, int Node)>();
+        foreach (int node in _order)
+            rest.Enqueue(node, (-surplus[node], node));
+        while (front.Count + back.Count < _order.Count)
+        {
+            if (sources.TryDequeue(out int node))
+                Take(node, front);
+            else if (sinks.TryDequeue(out node))
+                Take(node, back);
+            else if (rest.TryDequeue(out node, out (int Surplus, int Node) key) && key.Surplus == -surplus[node])
+                Take(node, front);
+        }
+
+        back.Reverse();
+        front.AddRange(back);
+        return front;
+
+        void Take(int node, List<int> list)
+        {
+            if (done[node])
+                return;
+            done[node] = true;
+            list.Add(node);
+            foreach ((int other, int strands, bool isAfter) in neighbours[node])
+            {
+                if (done[other])
+                    continue;
+                surplus[other] += isAfter ? strands : -strands;
+                if (isAfter && --before[other] == 0)
+                    sources.Enqueue(other);
+                if (!isAfter && --after[other] == 0)
+                    sinks.Enqueue(other);
+                rest.Enqueue(other, (-surplus[other], other));
+            }
+        }
+    }
+
+    private int[] Rank(int[] place)
+    {
+        var sorted = new int[_order.Count];
         var rank = new int[_seen.Length];
         var hasBefore = new bool[_seen.Length];
         Array.Fill(rank, -1);
-        for (int i = 0; i < sorted.Count; i++)
+        foreach (int node in _order)
         {
-            place[sorted[i]] = i;
-            rank[sorted[i]] = 0;
+            sorted[place[node]] = node;
+            rank[node] = 0;
         }
 
         foreach (int node in sorted)

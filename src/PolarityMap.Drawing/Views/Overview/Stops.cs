@@ -86,6 +86,16 @@ internal sealed class Stops
         return stops;
     }
 
+    /// <summary>Tells a strand, by its place in the choice, from its other end.</summary>
+    public void Turn(int strand)
+    {
+        int start = Starts[strand];
+        int count = Starts[strand + 1] - start;
+        Nodes.Reverse(start, count);
+        Cables.Reverse(start + 1, count - 1);
+        Legs.Reverse(start + 1, count - 1);
+    }
+
     private void Follow(int strand)
     {
         ReadOnlySpan<int> inside = _traced.Graph.Inside;

@@ -11,10 +11,11 @@ internal sealed class TextBlock
 
     /// <param name="words">Names, in larger letters, which may be empty; and the lines below them.</param>
     /// <param name="width">The width at which they are broken; a longer word has a line of its own.</param>
-    public TextBlock((string Names, IReadOnlyList<string> Lines) words, double width)
+    /// <param name="isLow">True when short lines are put together, with a comma, as far as the width takes them.</param>
+    public TextBlock((string Names, IReadOnlyList<string> Lines) words, double width, bool isLow)
     {
         _names = SheetText.Wrapped(words.Names, width, CapHeights.Part);
-        foreach (string line in words.Lines)
+        foreach (string line in isLow ? Together(words.Lines, width) : words.Lines)
             _lines.AddRange(SheetText.Wrapped(line, width));
         foreach (string name in _names)
             Width = Math.Max(Width, SheetText.Width(name, CapHeights.Part));
@@ -23,6 +24,20 @@ internal sealed class TextBlock
     }
 
     public double Width { get; }
+
+    private static List<string> Together(IReadOnlyList<string> lines, double width)
+    {
+        var together = new List<string>();
+        foreach (string line in lines)
+        {
+            if (together.Count > 0 && SheetText.Width($"{together[^1]}, {line}") <= width)
+                together[^1] = $"{together[^1]}, {line}";
+            else
+                together.Add(line);
+        }
+
+        return together;
+    }
 
     /// <summary>From the top of the first capitals to the foot of the last.</summary>
     public double Height
