@@ -8,7 +8,7 @@ internal readonly record struct Upright(int Place, double From, double To);
 
 /// <summary>
 /// Leads the stretches of one gutter that do not run straight: level, upright, level, so that lines only cross at right angles and
-/// never lie on each other. Where two change places, one of them goes by way of a height between (channel routing; own reasoning).
+/// never lie on each other. Where two change places, one of them goes by way of a height between (channel routing; from memory).
 /// </summary>
 internal sealed class Bends
 {
@@ -59,30 +59,77 @@ internal sealed class Bends
 
     private void Lead(List<(Segment Segment, double From, double To)> bent, List<double> taken)
     {
-        var late = new List<(Segment Segment, double Between, double To)>();
-        var open = new List<(Segment Segment, double From, double To)>(bent);
-        while (open.Count > 0)
+        // An upright part comes after the one of a stretch that arrives from the left at the height where it leaves to the right.
+        int[] first = First(bent);
+        var after = new List<int>[bent.Count];
+        for (int i = 0; i < first.Length; i++)
+            after[i] = [];
+        var ready = new PriorityQueue<int, int>();
+        for (int i = 0; i < first.Length; i++)
         {
-            // The next may be one at whose height no other that is still open arrives from its left.
-            int next = open.FindIndex(b => !open.Exists(o => o.Segment != b.Segment && Math.Abs(o.From - b.To) < Near));
-            if (next < 0)
+            if (first[i] < 0)
+                ready.Enqueue(i, i);
+            else
+                after[first[i]].Add(i);
+        }
+
+        var done = new bool[bent.Count];
+        var late = new List<(Segment Segment, double Between, double To)>();
+        for (int next = 0; next < bent.Count;)
+        {
+            if (!ready.TryDequeue(out int taking, out _))
             {
-                (Segment segment, double from, double to) = open[0];
+                // All that are left wait for each other: one goes to a height between, and on from there when all others are led.
+                while (next < bent.Count && done[next])
+                    next++;
+                if (next == bent.Count)
+                    break;
+                (Segment segment, double from, double to) = bent[next];
                 double between = Free(taken, from, to);
                 taken.Add(between);
                 Add(segment, from, between);
                 late.Add((segment, between, to));
-                open.RemoveAt(0);
-                continue;
+                Release(next);
             }
-
-            (Segment straight, double start, double end) = open[next];
-            Add(straight, start, end);
-            open.RemoveAt(next);
+            else if (!done[taking])
+            {
+                Add(bent[taking].Segment, bent[taking].From, bent[taking].To);
+                Release(taking);
+            }
         }
 
         foreach ((Segment segment, double between, double to) in late)
             Add(segment, between, to);
+
+        void Release(int index)
+        {
+            done[index] = true;
+            foreach (int other in after[index])
+                ready.Enqueue(other, other);
+        }
+    }
+
+    /// <summary>For each stretch the one that has to be upright before it, or -1. Heights at one side lie farther apart than <see cref="Near"/>.</summary>
+    private static int[] First(List<(Segment Segment, double From, double To)> bent)
+    {
+        var byFrom = new int[bent.Count];
+        var heights = new double[bent.Count];
+        for (int i = 0; i < byFrom.Length; i++)
+            (byFrom[i], heights[i]) = (i, bent[i].From);
+        Array.Sort(heights, byFrom);
+        var first = new int[bent.Count];
+        for (int i = 0; i < first.Length; i++)
+        {
+            first[i] = -1;
+            int at = Array.BinarySearch(heights, bent[i].To - Near);
+            for (at = at < 0 ? ~at : at; at < heights.Length && heights[at] < bent[i].To + Near; at++)
+            {
+                if (byFrom[at] != i)
+                    first[i] = byFrom[at];
+            }
+        }
+
+        return first;
     }
 
     private void Add(Segment segment, double from, double to)

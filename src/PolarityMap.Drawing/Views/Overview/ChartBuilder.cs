@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Drawing.Views.Overview;
@@ -238,9 +239,9 @@ internal sealed class ChartBuilder
         for (int i = 0; i < strands.Count; i++)
             index[strands[i]] = i;
         var isError = new Dictionary<int, bool>();
-        foreach (Core.Checks.Finding finding in _input.Findings)
+        foreach (Finding finding in _input.Findings)
         {
-            bool error = finding.Rule.Severity == Core.Checks.Severity.Error;
+            bool error = finding.Rule.Severity == Severity.Error;
             foreach (int strand in finding.Strands)
             {
                 if (!index.TryGetValue(strand, out int s))

@@ -85,9 +85,6 @@ internal sealed class Grid
     /// <summary>The stretches of a line from left to right.</summary>
     public IReadOnlyList<Segment> WayOf(LineGroup line) => _wayOf[line];
 
-    /// <summary>True when lines cross.</summary>
-    public bool HasCrossings { get; private set; }
-
     /// <summary>
     /// Orders each column by network, and within a network by the middle of what its boxes are joined to, swept to and fro as long
     /// as crossings fall; ties stay as the document has them.
@@ -116,7 +113,6 @@ internal sealed class Grid
         }
 
         grid.SortStretches();
-        grid.HasCrossings = least > 0;
         return grid;
     }
 

@@ -18,7 +18,9 @@ internal sealed record OnSheet(bool Slash, Colour? Colour, bool Rings, bool Open
 /// <summary>What stands at the foot of an overview: the totals, the findings by their codes, the caution; and what its marks mean.</summary>
 internal static class OverviewLegend
 {
-    private const double Row = 4;
+    private const double Row = 3.8;
+    private const int BesideRows = 6;
+    private const double FirstColumn = 68;
     private const double SignSize = 3.2;
     private const double Beside = 80;
     private const int MostCodes = 6;
@@ -35,18 +37,21 @@ internal static class OverviewLegend
     public static SceneGroup Keys(SheetFrame frame, OnSheet on)
     {
         List<(string Words, Func<double, double, SceneElement[]> Draw)> entries = Entries(on);
-        int rows = FitsBeside(frame) ? 5 : (entries.Count + 1) / 2;
-        Area area = FitsBeside(frame)
+        bool beside = FitsBeside(frame);
+        int rows = beside ? BesideRows : (entries.Count + 1) / 2;
+        Area area = beside
             ? frame.BesideTitleBlock
             : new Area(frame.Free.X, frame.Free.Bottom - (rows * Row) - 1, frame.Free.Width, rows * Row);
-        double column = FitsBeside(frame) ? area.Width / Math.Max(1, (entries.Count + rows - 1) / rows) : area.Width / 2;
+
+        // The longest words come first and the shortest last, so the second column beside a title block may be narrow.
+        double first = beside && entries.Count > rows ? FirstColumn : area.Width / (beside ? 1 : 2);
         var elements = new List<SceneElement>();
         for (int i = 0; i < entries.Count; i++)
         {
-            double x = area.X + 1.5 + (i / rows * column);
-            double y = area.Y + 3.2 + (i % rows * Row);
+            double x = area.X + 1.5 + (i < rows ? 0 : first);
+            double y = area.Y + 2.8 + (i % rows * Row);
             elements.AddRange(entries[i].Draw(x, y));
-            (string words, double cap) = TextFit.Fit(entries[i].Words, column - 11, CapHeights.Least + 0.3);
+            (string words, double cap) = TextFit.Fit(entries[i].Words, (i < rows ? first : area.Width - first) - 10, CapHeights.Least + 0.2);
             elements.Add(Label.CentredOn(x + 8, y, words, cap, Anchor.Start, Palette.Ink));
         }
 
@@ -119,8 +124,25 @@ internal static class OverviewLegend
         if (on.Colour is { } colour)
             entries.Add(("bar, line: of that network; dark: of none or several", (x, y) => [new StrandPath(Route.From(x, y).LineTo(x + 6.5, y), colour)]));
         if (on.Rings)
-        {
             entries.Add(("goes on at the circle with the same letter", (x, y) => [new Circle(x + 3.2, y, 1.5, Palette.Ink, LineWidths.Inner)]));
+
+        if (on.Errors || on.Warnings)
+        {
+            string words = on.Errors && on.Warnings ? "error, warning" : on.Errors ? "error" : "warning";
+            entries.Add((words + "; in a box: of strands that end there", (x, y) =>
+            [
+                .. on.Errors ? [Marks.Error(x + (on.Warnings ? 1.6 : 3.2), y, SignSize)] : Array.Empty<SceneElement>(),
+                .. on.Warnings ? [Marks.Warning(x + (on.Errors ? 5.2 : 3.2), y, SignSize)] : Array.Empty<SceneElement>(),
+            ]));
+        }
+
+        if (on.Crossings)
+        {
+            entries.Add(("lines that cross do not touch", (x, y) =>
+            [
+                new StrandPath(Route.From(x + 3.2, y - 1.8).LineTo(x + 3.2, y + 1.8), Palette.Ink),
+                new StrandPath(Route.From(x, y).LineTo(x + 6.5, y), Palette.Ink),
+            ]));
         }
 
         if (on.OpenEnds)
@@ -134,16 +156,6 @@ internal static class OverviewLegend
 
         if (on.Rooms)
             entries.Add(("room", (x, y) => [Label.CentredOn(x + 1, y, "+", CapHeights.Strand, Anchor.Start, Palette.Ink)]));
-        if (on.Errors)
-            entries.Add(("error; strands that end there, codes", (x, y) => [Marks.Error(x + 3.2, y, SignSize)]));
-        if (on.Warnings)
-            entries.Add(("warning; strands that end there, codes", (x, y) => [Marks.Warning(x + 3.2, y, SignSize)]));
-        if (on.Crossings)
-            entries.Add(("lines that cross do not touch", (x, y) =>
-            [
-                new StrandPath(Route.From(x + 3.2, y - 1.8).LineTo(x + 3.2, y + 1.8), Palette.Ink),
-                new StrandPath(Route.From(x, y).LineTo(x + 6.5, y), Palette.Ink),
-            ]));
         return entries;
     }
 }

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Checks;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Overview;
@@ -84,7 +85,7 @@ internal sealed class OverviewPlan
     private Layout Made(bool byName) => _layouts[byName ? 1 : 0] ??= new Layout(_input, ChartBuilder.Make(_input, _stops, _ranks, byName));
 
     private static double FootHeight(Layout layout, SheetFrame frame) =>
-        OverviewLegend.FootHeight(frame, layout.Foot, frame.Free.Width, layout.On(rings: true));
+        OverviewLegend.FootHeight(frame, layout.Foot, frame.Free.Width, layout.On(null));
 
     /// <summary>A chart whose order is settled, to be tried on sheets.</summary>
     private sealed class Layout
@@ -113,14 +114,26 @@ internal sealed class OverviewPlan
         public Placement Placed(int level, double widest) => new(_grid, _rails, Heights(level), widest);
 
         public OverviewFit Fit(SheetFormat format, Placement placement) =>
-            new(format, _chart, _grid, _rails, _words, placement, Foot, On(placement.BandCount > 1));
+            new(format, _chart, _grid, _rails, _words, placement, Foot, On(placement));
 
-        /// <summary>What the legend has to explain.</summary>
-        public OnSheet On(bool rings)
+        /// <summary>True when an upright part has other lines beside it, which it may cross.</summary>
+        private bool HasCrossings(Placement placement)
+        {
+            for (int g = 0; g < placement.Bends.Length; g++)
+            {
+                if (placement.Bends[g].Count > 0 && _grid.Gutters[g].Count > 1)
+                    return true;
+            }
+
+            return false;
+        }
+
+        /// <summary>What the legend has to explain; before the drawing is placed, whatever it may have to.</summary>
+        public OnSheet On(Placement? placement)
         {
             bool open = false, rooms = false, slash = false;
-            bool errors = _input.Findings.Any(f => f.Rule.Severity == Core.Checks.Severity.Error);
-            bool warnings = _input.Findings.Any(f => f.Rule.Severity == Core.Checks.Severity.Warning);
+            bool errors = _input.Findings.Any(f => f.Rule.Severity == Severity.Error);
+            bool warnings = _input.Findings.Any(f => f.Rule.Severity == Severity.Warning);
             foreach (List<BoxGroup> column in _chart.Columns)
             {
                 foreach (BoxGroup box in column)
@@ -135,7 +148,8 @@ internal sealed class OverviewPlan
             Colour? colour = null;
             foreach (int network in _rails.Networks.Keys)
                 colour ??= NetworkColours.Of(_input.Traced.Plant.Networks[network]);
-            return new OnSheet(slash, colour, rings, open, _grid.HasCrossings, errors, warnings, rooms);
+            bool crossings = placement is null || HasCrossings(placement);
+            return new OnSheet(slash, colour, placement is null or { BandCount: > 1 }, open, crossings, errors, warnings, rooms);
         }
     }
 }
