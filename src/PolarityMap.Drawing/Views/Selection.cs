@@ -71,8 +71,10 @@ public sealed class Selection
     }
 
     /// <summary>The same choice narrowed to some of its strands.</summary>
-    public Selection Narrowed(IReadOnlyList<int> strands) =>
-        new([.. strands], Findings.Count == 0 ? [] : [.. About(Findings, strands, Choice).Where(f => f.Strands.Count > 0)], Words, Choice);
+    /// <param name="strands">The strands kept.</param>
+    /// <param name="words">What they are, where the choice's own words do not say it.</param>
+    public Selection Narrowed(IReadOnlyList<int> strands, string? words = null) =>
+        new([.. strands], Findings.Count == 0 ? [] : [.. About(Findings, strands, Choice).Where(f => f.Strands.Count > 0)], words ?? Words, Choice);
 
     /// <summary>A finding without a strand belongs to the plant as a whole and stands in words only.</summary>
     private static IReadOnlyList<Finding> About(IReadOnlyList<Finding> findings, IReadOnlyList<int> strands, Choice choice)

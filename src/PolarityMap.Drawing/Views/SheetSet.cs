@@ -1,3 +1,4 @@
+using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views.Index;
 
 namespace PolarityMap.Drawing.Views;
@@ -14,10 +15,21 @@ public static class SheetSet
         IReadOnlyList<PlannedSheet> sheets = view.Plan(input);
         if (sheets.Count <= 1 || view != ViewCatalogue.All[0])
             return sheets;
-        var following = new List<PlannedSheet>();
-        if (ViewCatalogue.Find("overview") is { } overview)
-            following.AddRange(overview.Plan(input));
-        following.AddRange(sheets);
+        List<PlannedSheet> following = [.. Overview(input), .. sheets];
         return [.. IndexSheet.Plan(input, following), .. following];
+    }
+
+    /// <summary>The overview on the paper of the set, or on a larger one where that does not take it.</summary>
+    private static IReadOnlyList<PlannedSheet> Overview(ViewInput input)
+    {
+        IDrawingView overview = ViewCatalogue.Find("overview")!;
+        try
+        {
+            return overview.Plan(input);
+        }
+        catch (DrawingTooLargeException)
+        {
+            return overview.Plan(input with { Paper = new PaperChoice([SheetFormat.A3Landscape, SheetFormat.A3Portrait], MayGrow: true) });
+        }
     }
 }
