@@ -124,7 +124,6 @@ internal sealed class OverviewPainter(Plant plant, Chart chart, Grid grid, Rails
         Colour colour = line.Networks is [var network] && NetworkColours.Of(plant.Networks[network]) is { } own ? own : Palette.Ink;
         BoxGroup from = line.From;
         double height = Y(from.Column, _heights.Left(way[0]));
-        PaintWords(line, from.Column, height, elements);
         Route route = Route.From(X(placement.X[from.Column] + placement.Width[from.Column] + (LineWidths.Outline / 2)), height);
         foreach (Segment segment in way)
         {
@@ -148,10 +147,12 @@ internal sealed class OverviewPainter(Plant plant, Chart chart, Grid grid, Rails
             }
         }
 
-        elements.Insert(0, new StrandPath(route.LineTo(X(placement.X[line.To.Column]) - (LineWidths.Outline / 2), Y(line.To.Column, _heights.Right(way[^1]))), colour));
+        elements.Add(new StrandPath(route.LineTo(X(placement.X[line.To.Column]) - (LineWidths.Outline / 2), Y(line.To.Column, _heights.Right(way[^1]))), colour));
+        PaintWords(line, from.Column, height, elements);
         return elements;
     }
 
+    /// <summary>The slash, on top of the line, and the words beside it.</summary>
     private void PaintWords(LineGroup line, int gutter, double y, List<SceneElement> elements)
     {
         double x = X(placement.WordX(gutter));

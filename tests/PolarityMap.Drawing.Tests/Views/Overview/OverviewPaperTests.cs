@@ -89,6 +89,15 @@ public sealed class OverviewPaperTests
     }
 
     [Fact]
+    public void Slashes_lie_on_top_of_their_lines()
+    {
+        SceneGroup[] lines = [.. Plants.Sheet(Plants.OfText(Plants.Chain(6))).Layers.Single(l => l.Id == "lines").Children.OfType<SceneGroup>()];
+        Assert.Equal(11, lines.Length);
+        Assert.All(lines, l => Assert.IsType<Line>(l.Children[^1]));
+        Assert.All(lines, l => Assert.All(l.Children.SkipLast(1), c => Assert.IsType<StrandPath>(c)));
+    }
+
+    [Fact]
     public void The_same_plant_is_drawn_the_same_way_twice()
     {
         string first = SvgWriter.Write(Plants.Sheet(Plants.OfText(Plants.Ring)), new SvgOptions());
