@@ -87,12 +87,19 @@ internal sealed class DrawnSheet
 
     private static Rect Rectangle(XElement rect) => new(Number(rect, "x"), Number(rect, "y"), Number(rect, "width"), Number(rect, "height"));
 
+    /// <summary>The number in an id such as <c>strand-7</c>, <c>strand-7-4</c> for a strand that is on a sheet twice, or <c>p2-strand-7</c> in a figure of several plants.</summary>
+    private static int NumberOf(string id)
+    {
+        const string word = "strand-";
+        return int.Parse(id.AsSpan(id.IndexOf(word, StringComparison.Ordinal) + word.Length).ToString().Split('-')[0], CultureInfo.InvariantCulture);
+    }
+
     private static DrawnStrand Strand(XElement group)
     {
         (string, string, double)[] strokes =
             [.. group.Elements(Ns + "path").Select(p => (p.Attribute("d")!.Value, p.Attribute("stroke")!.Value, Number(p, "stroke-width")))];
         return new DrawnStrand(
-            int.Parse(group.Attribute("id")!.Value.Split('-')[1], CultureInfo.InvariantCulture),
+            NumberOf(group.Attribute("id")!.Value),
             group.Element(Ns + "title")?.Value ?? "",
             [.. strokes.Select(s => s.Item1).Distinct().Select(SvgPath.Flatten)],
             strokes);

@@ -383,7 +383,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         bool error = finding.Rule.Severity == Severity.Error;
         _marks.Add(error ? Marks.Error(X(x + 3.2), y, 4) : Marks.Warning(X(x + 3.2), y, 4));
         if (way.LastColumn == layout.Columns.Count - 1 || end is null)
-            _marks.Add(Label.CentredOn(X(x + 6), y, sheetful.HasRoomForWords ? $"{finding.Rule.Code} {finding.Rule.Title}" : finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
+            _marks.Add(Label.CentredOn(X(x + 6), y, sheetful.HasRoomForWords && way.LastColumn == layout.Columns.Count - 1 ? $"{finding.Rule.Code} {finding.Rule.Title}" : finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
 
     private void AddStrand(Way way, IReadOnlyList<Route> routes)
