@@ -17,4 +17,12 @@ public sealed class DrawingSheet
 
     /// <summary>Layers from the paper upwards: sheet, parts, strands, labels, findings.</summary>
     public required IReadOnlyList<SceneGroup> Layers { get; init; }
+
+    /// <summary>Where a reader that follows links gets to another sheet of the set; none by default. SVG and PNG leave them out.</summary>
+    public IReadOnlyList<SheetLink> Links { get; init; } = [];
 }
+
+/// <summary>A rectangle of a sheet that leads to another sheet of its set.</summary>
+/// <param name="Area">Where it is clicked.</param>
+/// <param name="Sheet">The number of the sheet that it leads to, from 1.</param>
+public sealed record SheetLink(Area Area, int Sheet);

@@ -1,84 +1,32 @@
 using System.Text;
+using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Svg;
 
 /// <summary>Makes any text safe inside XML and HTML, in content as in quoted attributes.</summary>
 internal static class SvgText
 {
-    private const char Replacement = '\uFFFD';
-
-    /// <summary>
-    /// Appends the text with markup characters escaped. Line breaks and tabs become spaces. Characters that XML 1.0
-    /// or HTML forbids become U+FFFD. Characters that turn the reading direction are dropped, so that a name cannot
-    /// disguise its neighbours.
-    /// </summary>
+    /// <summary>Appends the text, cleaned (see <see cref="CleanText"/>) and with markup characters escaped.</summary>
     internal static void Append(StringBuilder output, string text)
     {
+        text = CleanText.Of(text);
         int start = 0;
         for (int i = 0; i < text.Length; i++)
         {
-            char c = text[i];
-            if (c is >= ' ' and < '\u007F' and not ('&' or '<' or '>' or '"'))
-                continue;
-            if (char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+            string? escaped = text[i] switch
             {
-                // The last two code points of every plane are no characters.
-                if ((char.ConvertToUtf32(c, text[i + 1]) & 0xFFFE) == 0xFFFE)
-                {
-                    output.Append(text, start, i - start).Append(Replacement);
-                    start = i + 2;
-                }
-
-                i++;
+                '&' => "&amp;",
+                '<' => "&lt;",
+                '>' => "&gt;",
+                '"' => "&quot;",
+                _ => null,
+            };
+            if (escaped is null)
                 continue;
-            }
-
-            if (IsPlain(c))
-                continue;
-            output.Append(text, start, i - start);
+            output.Append(text, start, i - start).Append(escaped);
             start = i + 1;
-            AppendSpecial(output, c);
         }
 
         output.Append(text, start, text.Length - start);
-    }
-
-    private static bool IsPlain(char c) => c switch
-    {
-        <= '\u009F' => c is >= ' ' and < '\u007F' and not ('&' or '<' or '>' or '"'),
-        '\u2028' or '\u2029' => false,
-        >= '\uD800' and <= '\uDFFF' => false,
-        >= '\uFDD0' and <= '\uFDEF' => false,
-        >= '\uFFFE' => false,
-        _ => !TurnsDirection(c),
-    };
-
-    private static bool TurnsDirection(char c) =>
-        c is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
-
-    private static void AppendSpecial(StringBuilder output, char c)
-    {
-        switch (c)
-        {
-            case '&':
-                output.Append("&amp;");
-                break;
-            case '<':
-                output.Append("&lt;");
-                break;
-            case '>':
-                output.Append("&gt;");
-                break;
-            case '"':
-                output.Append("&quot;");
-                break;
-            case '\t' or '\n' or '\r' or '\u0085' or '\u2028' or '\u2029':
-                output.Append(' ');
-                break;
-            default:
-                if (!TurnsDirection(c))
-                    output.Append(Replacement);
-                break;
-        }
     }
 }
