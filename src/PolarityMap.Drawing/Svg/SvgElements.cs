@@ -170,11 +170,13 @@ internal sealed class SvgElements(StringBuilder output, string idPrefix)
         ReadOnlySpan<double> multiples = DashPattern.Multiples(kind);
         if (multiples.Length == 0)
             return;
+
+        // Some renderers read a list parted by spaces as one number.
         output.Append(" stroke-dasharray=\"");
         for (int i = 0; i < multiples.Length; i++)
         {
             if (i > 0)
-                output.Append(' ');
+                output.Append(',');
             SvgNumber.Append(output, multiples[i] * unit);
         }
 
