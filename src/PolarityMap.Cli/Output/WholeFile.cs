@@ -1,20 +1,43 @@
+using System.Text;
+
 namespace PolarityMap.Cli.Output;
 
-/// <summary>Writes files whole or not at all: the text goes to a new file beside the old one, which then takes its place.</summary>
+/// <summary>Writes files whole or not at all: the content goes to a new file beside the old one, which then takes its place.</summary>
 internal static class WholeFile
 {
+    private static readonly UTF8Encoding WithoutMark = new(false);
+
     /// <exception cref="CallException">The file cannot be written; what was there before is untouched.</exception>
-    public static void Write(string path, string text)
+    public static void Write(string path, string text) => Write(path, WithoutMark.GetBytes(text));
+
+    /// <exception cref="CallException">The file cannot be written; what was there before is untouched.</exception>
+    public static void Write(string path, byte[] content) => Write([(path, content)]);
+
+    /// <summary>Writes several files; none takes its place before all of them are on the disk.</summary>
+    /// <exception cref="CallException">One of them cannot be written; what was there before is untouched.</exception>
+    public static void Write(IReadOnlyList<(string Path, byte[] Content)> files)
     {
-        string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        string temporary = Path.Combine(folder, $".{Path.GetFileName(path)}.{Environment.ProcessId}.part");
+        string path = "", folder = "";
+        var temporaries = new List<string>(files.Count);
         try
         {
-            Directory.CreateDirectory(folder);
-            if (Directory.Exists(path))
-                throw new CallException($"'{path}' is a folder; name a file");
-            File.WriteAllText(temporary, text, new System.Text.UTF8Encoding(false));
-            File.Move(temporary, path, overwrite: true);
+            for (int i = 0; i < files.Count; i++)
+            {
+                path = files[i].Path;
+                folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+                Directory.CreateDirectory(folder);
+                if (Directory.Exists(path))
+                    throw new CallException($"'{path}' is a folder; name a file");
+                temporaries.Add(Path.Combine(folder, $".{Path.GetFileName(path)}.{Environment.ProcessId}.part"));
+                File.WriteAllBytes(temporaries[^1], files[i].Content);
+            }
+
+            for (int i = 0; i < files.Count; i++)
+            {
+                path = files[i].Path;
+                folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+                File.Move(temporaries[i], path, overwrite: true);
+            }
         }
         catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
         {
@@ -22,7 +45,7 @@ internal static class WholeFile
         }
         finally
         {
-            if (File.Exists(temporary))
+            foreach (string temporary in temporaries.Where(File.Exists))
                 File.Delete(temporary);
         }
     }

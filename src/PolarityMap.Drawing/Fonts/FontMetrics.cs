@@ -39,12 +39,15 @@ public static class FontMetrics
         return thousandths * FontSizeFor(capHeightMm) / 1000.0;
     }
 
+    /// <summary>True when the font has a glyph for the character.</summary>
+    public static bool Has(char c) => FontAdvances.Of(c) != 0;
+
     /// <summary>True when the font has a glyph for every character of the text.</summary>
     public static bool Contains(string text)
     {
         foreach (char c in text)
         {
-            if (FontAdvances.Of(c) == 0)
+            if (!Has(c))
                 return false;
         }
 

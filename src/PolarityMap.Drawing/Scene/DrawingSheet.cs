@@ -15,7 +15,7 @@ public sealed class DrawingSheet
     /// <summary>What the sheet shows, in a sentence or two; may be empty.</summary>
     public string Description { get; init; } = "";
 
-    /// <summary>Places that lead to other sheets of the set.</summary>
+    /// <summary>Where a reader that follows links gets to another sheet of the set; none by default. SVG and PNG leave them out.</summary>
     public IReadOnlyList<SheetLink> Links { get; init; } = [];
 
     /// <summary>Layers from the paper upwards: sheet, parts, strands, labels, findings.</summary>

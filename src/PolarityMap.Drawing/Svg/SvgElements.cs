@@ -263,11 +263,13 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         ReadOnlySpan<double> multiples = DashPattern.Multiples(kind);
         if (multiples.Length == 0)
             return;
+
+        // Some renderers read a list parted by spaces as one number.
         output.Append(" stroke-dasharray=\""u8);
         for (int i = 0; i < multiples.Length; i++)
         {
             if (i > 0)
-                output.Append((byte)' ');
+                output.Append((byte)',');
             SvgNumber.Append(output, multiples[i] * unit);
         }
 

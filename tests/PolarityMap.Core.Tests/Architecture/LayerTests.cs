@@ -18,7 +18,8 @@ public sealed partial class LayerTests
         ["PolarityMap.Core"] = [],
         ["PolarityMap.Documents"] = ["PolarityMap.Core"],
         ["PolarityMap.Drawing"] = ["PolarityMap.Core"],
-        ["PolarityMap.Cli"] = ["PolarityMap.Core", "PolarityMap.Documents", "PolarityMap.Drawing"],
+        ["PolarityMap.Export"] = ["PolarityMap.Core", "PolarityMap.Drawing"],
+        ["PolarityMap.Cli"] = ["PolarityMap.Core", "PolarityMap.Documents", "PolarityMap.Drawing", "PolarityMap.Export"],
     };
 
     [Fact]

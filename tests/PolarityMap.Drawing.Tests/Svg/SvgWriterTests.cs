@@ -117,7 +117,7 @@ public sealed class SvgWriterTests
     public void Dashes_scale_with_the_strand_and_leave_the_halo_whole()
     {
         XElement planned = Root.Descendants(Ns + "g").Single(g => (string?)g.Attribute("id") == "strand-5");
-        Assert.Equal([null, "8.4 2.1", "8.4 2.1"], planned.Elements(Ns + "path").Select(p => (string?)p.Attribute("stroke-dasharray")));
+        Assert.Equal([null, "8.4,2.1", "8.4,2.1"], planned.Elements(Ns + "path").Select(p => (string?)p.Attribute("stroke-dasharray")));
     }
 
     [Fact]

@@ -77,7 +77,7 @@ internal sealed class FaceBlock : Block
     public override void Paint(double x, double y, PanelPaint paint)
     {
         double middle = x + (Width / 2);
-        (string address, double cap) = TextFit.Fit(_side.Address, Width, CapHeights.Part);
+        (string address, double cap) = TextFit.Fit(_side.Short, Width, CapHeights.Part, CapHeights.Strand);
         paint.Words.Add(new Label(middle, y + CapHeights.Part, address, cap, Anchor.Middle, Palette.Ink));
         PanelPaint.Write(paint.Words, middle, y + FaceMeasures.TitleLine, _what, FaceMeasures.Line, Anchor.Middle);
 

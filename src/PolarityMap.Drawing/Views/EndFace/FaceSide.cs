@@ -13,6 +13,7 @@ internal sealed class FaceSide
         Part = traced.Plant.Parts[port.Part];
         Shape = traced.Plant.Port(port);
         Address = traced.Plant.Address(port);
+        Short = Part.IsInline ? $"{Part.Caption[0]}/{Shape.Name}" : Address;
         TakenPosition = takenPosition;
         Key = traced.Plant.KeyOf(port);
         Places = FacePlace.Of(traced, port);
@@ -28,6 +29,9 @@ internal sealed class FaceSide
 
     /// <summary>The address <c>PART/PORT</c>.</summary>
     public string Address { get; }
+
+    /// <summary>The address; of a cord without a name of its own what it is, and its end.</summary>
+    public string Short { get; }
 
     /// <summary>The position of it that a simplex plug takes, or 0 for the whole port.</summary>
     public int TakenPosition { get; }

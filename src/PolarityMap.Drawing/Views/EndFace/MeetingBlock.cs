@@ -117,8 +117,8 @@ internal sealed class MeetingBlock : Block
     /// <summary>The name of a connector, on the side of the block where its body is.</summary>
     private void Named(PanelPaint paint, double x, double baseline, FaceSide side, IEnumerable<FacePlace?> columns, bool turned)
     {
-        string words = side.Face.Family == ConnectorFamily.Array ? $"{side.Address}, key {(turned ? "down" : "up")}" : side.Address;
-        (string text, double cap) = TextFit.Fit(words, Width, CapHeights.Strand);
+        string words = side.Face.Family == ConnectorFamily.Array ? $"{side.Short}, key {(turned ? "down" : "up")}" : side.Short;
+        (string text, double cap) = TextFit.Fit(words, Width, CapHeights.Strand, CapHeights.Strand);
         FacePlace?[] places = [.. columns];
         Anchor anchor = places[^1] is null ? Anchor.Start : places[0] is null ? Anchor.End : Anchor.Middle;
         paint.Words.Add(new Label(x + (anchor == Anchor.Start ? 0 : anchor == Anchor.End ? Width : Width / 2), baseline, text, cap, anchor, Palette.Ink));
