@@ -7,6 +7,7 @@ using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
 using PolarityMap.Drawing.Views.Compare;
+using PolarityMap.Export;
 
 namespace PolarityMap.Cli.Commands;
 
