@@ -92,16 +92,24 @@ public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place);
 /// <summary>Everything described in one document, bound and ready to trace. Made by <see cref="PlantBuilder"/>.</summary>
 public sealed class Plant
 {
+    private readonly int[] _firstPort;
+
     internal Plant(PlantTitle title, PlantPractice practice, Network[] networks, Part[] parts, Mating[] matings, OpenPlug[] openPlugs, PortClash[] clashes, Link[] links)
     {
         Title = title;
         Practice = practice;
-        Clashes = clashes;
-        Networks = networks;
-        Parts = parts;
-        Matings = matings;
-        OpenPlugs = openPlugs;
-        Links = links;
+        Clashes = new FixedList<PortClash>(clashes);
+        Networks = new FixedList<Network>(networks);
+        Parts = new FixedList<Part>(parts);
+        Matings = new FixedList<Mating>(matings);
+        OpenPlugs = new FixedList<OpenPlug>(openPlugs);
+        Links = new FixedList<Link>(links);
+        _firstPort = new int[parts.Length];
+        for (int i = 0; i < parts.Length; i++)
+        {
+            _firstPort[i] = PortCount;
+            PortCount += parts[i].Shape.Ports.Count;
+        }
     }
 
     public PlantTitle Title { get; }
@@ -109,19 +117,25 @@ public sealed class Plant
     /// <summary>Limits, colours and the like that the whole plant goes by.</summary>
     public PlantPractice Practice { get; }
 
-    public IReadOnlyList<Network> Networks { get; }
+    public FixedList<Network> Networks { get; }
 
     /// <summary>The parts, in the order in which the runs mention them; parts that no run mentions come last.</summary>
-    public IReadOnlyList<Part> Parts { get; }
+    public FixedList<Part> Parts { get; }
 
-    public IReadOnlyList<Mating> Matings { get; }
+    public FixedList<Mating> Matings { get; }
 
-    public IReadOnlyList<OpenPlug> OpenPlugs { get; }
+    public FixedList<OpenPlug> OpenPlugs { get; }
 
     /// <summary>Ports that two plugs were put into.</summary>
-    public IReadOnlyList<PortClash> Clashes { get; }
+    public FixedList<PortClash> Clashes { get; }
 
-    public IReadOnlyList<Link> Links { get; }
+    public FixedList<Link> Links { get; }
+
+    /// <summary>Number of ports of all parts, adapters included.</summary>
+    public int PortCount { get; }
+
+    /// <summary>A port's number among all ports, counted from 0 part by part.</summary>
+    public int NumberOf(PortRef port) => _firstPort[port.Part] + port.Port;
 
     /// <summary>The port's shape.</summary>
     public PortShape Port(PortRef port) => Parts[port.Part].Shape.Ports[port.Port];

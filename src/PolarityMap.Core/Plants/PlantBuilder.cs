@@ -27,6 +27,12 @@ public sealed class PlantBuilder
 
     public IReadOnlyList<Mating> Matings => _matings;
 
+    /// <summary>The part of this index.</summary>
+    public Part Part(int index) => _parts[index];
+
+    /// <summary>The port's shape.</summary>
+    public PortShape Port(PortRef port) => _parts[port.Part].Shape.Ports[port.Port];
+
     public int AddNetwork(Network network)
     {
         _networks.Add(network);
@@ -60,10 +66,8 @@ public sealed class PlantBuilder
     /// <exception cref="ArgumentException">A position is named without a simplex plug for it.</exception>
     public void AddMating(Mating mating)
     {
-        PortShape a = _parts[mating.A.Part].Shape.Ports[mating.A.Port];
-        PortShape b = _parts[mating.B.Part].Shape.Ports[mating.B.Port];
-        if ((mating.PositionOfA != 0 || mating.PositionOfB != 0) && !Fits(a, b, mating))
-            throw new ArgumentException($"a {a.Face} port does not mate with a {b.Face} port");
+        if ((mating.PositionOfA != 0 || mating.PositionOfB != 0) && !Fits(Port(mating.A), Port(mating.B), mating))
+            throw new ArgumentException($"a {Port(mating.A).Face} port does not mate with a {Port(mating.B).Face} port");
         Mention(mating.A.Part);
         if (mating.Through is { } through)
             Mention(through.Part);

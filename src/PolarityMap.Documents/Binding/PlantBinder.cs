@@ -11,7 +11,7 @@ internal sealed class PlantBinder
     private readonly NodeReader _reader;
     private readonly PlantBuilder _plant = new();
     private readonly PartNames _names = new();
-    private readonly Dictionary<int, PartType> _described = [];
+    private readonly List<PartType> _described = [];
     private readonly AttributeReader _attributes;
     private readonly PartTypes _types;
     private readonly AddressReader _addresses;
@@ -166,7 +166,7 @@ internal sealed class PlantBinder
 
             int index = _plant.AddPart(model with { Name = name });
             _names.TryAdd(name, index);
-            _described[index] = type;
+            _described.Add(type);
         }
     }
 
