@@ -258,8 +258,10 @@ public sealed class LinkOutcomes
 
     private static bool IsOpen(LinkOutcome o) => o.Miss == Miss.WrongPort && o.ReachesFarOf >= 0;
 
-    private static bool IsCrossed(LinkOutcome o) => !o.IsProven && o.Miss == Miss.None && o.Landings is { Count: 2 } landings
-        && landings.All(l => l.MeetsSame && l.EndPort == o.Link.To.Port);
+    private static bool IsCrossed(LinkOutcome o) => !o.IsProven && o.Miss == Miss.None && o.Landings is [var one, var other]
+        && IsCrossed(one, o.Link.To.Port) && IsCrossed(other, o.Link.To.Port);
+
+    private static bool IsCrossed(in Landing landing, PortRef meant) => landing.MeetsSame && landing.EndPort == meant;
 
     /// <summary>The ports along a link's first strand for which <paramref name="wanted"/> holds, in order.</summary>
     private List<PortRef> PortsAlong(LinkOutcome outcome, Func<PortShape, bool> wanted)

@@ -8,6 +8,14 @@ internal sealed class InlineParts(PlantBuilder plant, PartNames names, List<Part
     /// <summary>How many cords have had the same ends, so that a free name is found without trying all.</summary>
     private readonly Dictionary<string, int> _alike = [];
 
+    /// <summary>Makes room for cords to come.</summary>
+    public void Expect(int cords)
+    {
+        names.Expect(cords);
+        if (cords > described.Count)
+            described.EnsureCapacity(described.Count + cords);
+    }
+
     /// <summary>Adds a cord and returns its index.</summary>
     /// <param name="stop">The stop that mentions it.</param>
     /// <param name="ends">Its two ends, as in <c>SW-1/3~K-1/3</c>.</param>

@@ -37,11 +37,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         if (!Take(a, positionA, b, stopA) || !Take(b, positionB, a, stop))
             return true;
-        plant.AddMating(new Mating(a, b, keys, place)
-        {
-            PositionOfA = portA.Face == Face.Simplex ? 0 : positionA,
-            PositionOfB = portB.Face == Face.Simplex ? 0 : positionB,
-        });
+        plant.AddMating(a, portA.Face == Face.Simplex ? 0 : positionA, b, portB.Face == Face.Simplex ? 0 : positionB, null, keys, place);
         return true;
     }
 
@@ -96,7 +92,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         Keying held = Port(adapter).Keys ?? Keying.Aligned;
         if (Keys(plugs[0].Plug, plug, held, said, place) is not { } keys)
             return false;
-        plant.AddMating(new Mating(plugs[0].Plug, plug, keys, plugs[0].Place) { Through = adapter });
+        plant.AddMating(plugs[0].Plug, 0, plug, 0, adapter, keys, plugs[0].Place);
         return true;
     }
 

@@ -156,6 +156,8 @@ internal sealed class PlantBinder
 
         // Parts that are alike share all but their names.
         Part model = BoundPart.Make(names[0], type, shape, entry.Key.Place, _plant.Networks);
+        _plant.Expect(names.Count, 0);
+        _names.Expect(names.Count);
         foreach (string name in names)
         {
             if (_names.TryFind(name, out int first))

@@ -35,6 +35,9 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
                 return;
         }
 
+        int cords = all.Count(s => s is InlineStop);
+        plant.Expect(chains * cords, chains * (all.Count - 1));
+        inline.Expect(chains * cords);
         for (int chain = 0; chain < chains; chain++)
         {
             if (!BindChain(all, chain))
@@ -215,7 +218,7 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         int leg = 0;
         if (named >= 0)
             leg = shape.Ports[named].Leg;
-        else if (address?.Port is { } number && !(int.TryParse(number, System.Globalization.NumberStyles.None, null, out leg) && shape.Ports.Any(p => p.Leg == leg && leg > 0)))
+        else if (address?.Port is { } number && !(int.TryParse(number, System.Globalization.NumberStyles.None, null, out leg) && HasLeg(shape, leg)))
         {
             reader.Unknown(stop.Place, $"{name} has no end or leg '{PartNames.Shorten(number)}'", number, [.. shape.Ports.Select(p => p.Name)]);
             return null;
@@ -231,6 +234,17 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         }
 
         return new Station(part, entry, exit, 0, stop);
+    }
+
+    private static bool HasLeg(Shape shape, int leg)
+    {
+        foreach (PortShape port in shape.Ports)
+        {
+            if (port.Leg == leg && leg > 0)
+                return true;
+        }
+
+        return false;
     }
 
     private static Side Other(Side side) => side == Side.Near ? Side.Far : Side.Near;
