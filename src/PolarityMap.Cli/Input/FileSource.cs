@@ -5,6 +5,12 @@ namespace PolarityMap.Cli.Input;
 /// <summary>Reads documents from files, never more of one than is accepted.</summary>
 internal sealed class FileSource(CommandContext context) : IDocumentSource
 {
+    /// <summary>The most bytes read at once. A short document takes no more memory than it needs.</summary>
+    private const int LargestChunk = 64 * 1024;
+
+    /// <summary>Some files do not know their length.</summary>
+    private const int SmallestChunk = 4 * 1024;
+
     public bool TryRead(string path, int maxBytes, out byte[] bytes, out string why) =>
         TryReadAt(path, context.FullPath(path), maxBytes, out bytes, out why);
 
@@ -64,7 +70,7 @@ internal sealed class FileSource(CommandContext context) : IDocumentSource
             }
 
             using var buffer = new MemoryStream(file.CanSeek ? (int)file.Length : 0);
-            byte[] chunk = new byte[64 * 1024];
+            byte[] chunk = new byte[file.CanSeek ? (int)Math.Clamp(file.Length + 1, SmallestChunk, LargestChunk) : LargestChunk];
             int read;
             while ((read = file.Read(chunk)) > 0)
             {

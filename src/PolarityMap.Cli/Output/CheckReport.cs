@@ -7,18 +7,19 @@ namespace PolarityMap.Cli.Output;
 internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings, IReadOnlyList<Remark> Remarks)
 {
     private readonly HashSet<int> _faulty = StrandsWithErrors(Findings);
+    private int? _proven;
 
     public int Errors => Findings.Count(f => f.Rule.Severity == Severity.Error);
 
     public int Warnings => Findings.Count - Errors;
 
-    public int Proven => Context.Outcomes.All.Count(IsProven);
+    public int Proven => _proven ??= Context.Outcomes.All.Count(IsProven);
 
     /// <summary>
     /// True when light lands where it is meant to and nothing along the way is an error: connectors that cannot mate, fibre that
     /// does not go together, loss or length over the limit. What networks share is a matter of the plant and not of a link.
     /// </summary>
-    public bool IsProven(LinkOutcome link) => link.IsProven && !link.Strands.Any(_faulty.Contains);
+    public bool IsProven(LinkOutcome link) => link.IsProven && (_faulty.Count == 0 || !link.Strands.Any(_faulty.Contains));
 
     public static CheckReport Of(TracedPlant traced)
     {

@@ -8,9 +8,10 @@ namespace PolarityMap.Core.Checks;
 /// <summary>What the rules share: where every lane comes out, and what each link was meant to do and does.</summary>
 public sealed class CheckContext
 {
-    private readonly HashSet<PortRef> _mated = [];
-    private readonly HashSet<int> _used = [];
-    private readonly HashSet<PortRef> _refused = [];
+    private readonly bool[] _mated;
+    private readonly bool[] _used;
+    private readonly bool[] _refused;
+    private List<(PortRef Port, Landing Landing)>? _amiss;
     private LinkOutcomes? _outcomes;
     private FibreFaults? _fibres;
     private Separation? _separation;
@@ -18,40 +19,43 @@ public sealed class CheckContext
     public CheckContext(TracedPlant traced)
     {
         Traced = traced;
+        _mated = new bool[Plant.PortCount];
+        _refused = new bool[Plant.PortCount];
+        _used = new bool[Plant.Parts.Count];
         foreach (Mating mating in Plant.Matings)
         {
-            _mated.Add(mating.A);
-            _mated.Add(mating.B);
-            _used.Add(mating.A.Part);
-            _used.Add(mating.B.Part);
+            _mated[Plant.NumberOf(mating.A)] = true;
+            _mated[Plant.NumberOf(mating.B)] = true;
+            _used[mating.A.Part] = true;
+            _used[mating.B.Part] = true;
             if (mating.Through is { } through)
-                _used.Add(through.Part);
+                _used[through.Part] = true;
             if (!Plant.Fits(mating))
             {
-                _refused.Add(mating.A);
-                _refused.Add(mating.B);
+                _refused[Plant.NumberOf(mating.A)] = true;
+                _refused[Plant.NumberOf(mating.B)] = true;
             }
         }
 
         foreach (PortClash clash in Plant.Clashes)
         {
-            _used.Add(clash.Port.Part);
+            _used[clash.Port.Part] = true;
             if (clash.Refused is not { } refused)
                 continue;
-            _used.Add(refused.Part);
-            _mated.Add(refused);
-            _refused.Add(refused);
+            _used[refused.Part] = true;
+            _mated[Plant.NumberOf(refused)] = true;
+            _refused[Plant.NumberOf(refused)] = true;
         }
 
         foreach (OpenPlug plug in Plant.OpenPlugs)
         {
-            _mated.Add(plug.Plug);
-            _used.Add(plug.Plug.Part);
-            _used.Add(plug.Adapter.Part);
+            _mated[Plant.NumberOf(plug.Plug)] = true;
+            _used[plug.Plug.Part] = true;
+            _used[plug.Adapter.Part] = true;
 
             // The adapter of a plug that is used elsewhere already holds this one alone.
-            if (_refused.Contains(plug.Adapter) || !Plant.Fits(plug))
-                _refused.Add(plug.Plug);
+            if (IsRefused(plug.Adapter) || !Plant.Fits(plug))
+                _refused[Plant.NumberOf(plug.Plug)] = true;
         }
     }
 
@@ -72,41 +76,61 @@ public sealed class CheckContext
     public BudgetTable Losses => BudgetTable.Of(Traced);
 
     /// <summary>True when something is mated to the port, or its plug sits in an adapter.</summary>
-    public bool IsMated(PortRef port) => _mated.Contains(port);
+    public bool IsMated(PortRef port) => _mated[Plant.NumberOf(port)];
 
     /// <summary>True when the document plugs the port in where it cannot go, which a rule of its own says.</summary>
-    public bool IsRefused(PortRef port) => _refused.Contains(port);
+    public bool IsRefused(PortRef port) => _refused[Plant.NumberOf(port)];
 
     /// <summary>True when a run comes to the part.</summary>
-    public bool IsUsed(int part) => _used.Contains(part);
+    public bool IsUsed(int part) => _used[part];
 
     /// <summary>Every lane of every interface port that has a mating, in order, with its landing.</summary>
     public IEnumerable<(PortRef Port, Landing Landing)> WiredLanes()
     {
         for (int part = 0; part < Plant.Parts.Count; part++)
         {
-            foreach (Lane lane in Plant.Parts[part].Shape.Lanes)
+            FixedList<Lane> lanes = Plant.Parts[part].Shape.Lanes;
+            for (int i = 0; i < lanes.Count; i++)
             {
-                var port = new PortRef(part, lane.Port);
-                Landing landing = Land(port, lane);
+                var port = new PortRef(part, lanes.Span[i].Port);
+                Landing landing = Land(port, i);
                 if (landing.IsWired)
                     yield return (port, landing);
             }
         }
     }
 
-    /// <summary>Where a lane comes out.</summary>
-    public Landing Land(PortRef port, Lane lane)
+    /// <summary>
+    /// Those of <see cref="WiredLanes"/> that are not simply heard at another port: in a sound plant none. Worked out once for
+    /// all polarity rules.
+    /// </summary>
+    internal IReadOnlyList<(PortRef Port, Landing Landing)> LanesAmiss => _amiss ??= [.. WiredLanes().Where(l => !l.Landing.IsHeard || l.Landing.EndPort == l.Port)];
+
+    /// <summary>Where a lane of a port comes out.</summary>
+    /// <param name="port">The port.</param>
+    /// <param name="lane">Index of the lane in the part's shape.</param>
+    private Landing Land(PortRef port, int lane)
     {
-        int start = Traced.Graph.PositionOf(port, lane.Position);
-        int end = Traced.OtherEnd(start);
+        int start = Traced.Graph.PositionOf(port, Plant.Parts[port.Part].Shape.Lanes.Span[lane].Position);
+        return Meet(port, start, lane, Traced.OtherEnd(start));
+    }
+
+    /// <summary>What a lane meets at a position, be it the end of its strand or another that it might be led to.</summary>
+    /// <param name="port">The lane's port.</param>
+    /// <param name="start">The lane's position.</param>
+    /// <param name="lane">Index of the lane in the part's shape.</param>
+    /// <param name="end">The position that it meets.</param>
+    internal Landing Meet(PortRef port, int start, int lane, int end)
+    {
         PortRef endPort = Traced.Graph.PlaceOf(end).Port;
-        return new Landing(start, lane, Traced.StrandOf(start), end, endPort, Traced.Graph.LaneAt(end))
+        PortShape near = Plant.Port(port);
+        PortShape far = Plant.Port(endPort);
+        return new Landing(start, Plant.Parts[port.Part].Shape, lane, Traced.StrandOf(start), end, endPort, Plant.Parts[endPort.Part].Shape, Traced.Graph.LaneIndexAt(end))
         {
-            Application = Plant.Port(port).Application,
-            Links = Plant.Port(port).Links,
-            EndApplication = Plant.Port(endPort).Application,
-            EndLinks = Plant.Port(endPort).Links,
+            Application = near.Application,
+            Links = near.Links,
+            EndApplication = far.Application,
+            EndLinks = far.Links,
         };
     }
 
@@ -114,13 +138,22 @@ public sealed class CheckContext
     public IReadOnlyList<Landing> Land(LinkEnd end)
     {
         var landings = new List<Landing>();
-        foreach (Lane lane in Plant.Parts[end.Port.Part].Shape.Lanes)
-        {
-            if (lane.Port == end.Port.Port && (end.Lane == 0 || end.Lane == lane.Group))
-                landings.Add(Land(end.Port, lane));
-        }
-
+        Land(end, landings);
         return landings;
+    }
+
+    /// <summary>As <see cref="Land(LinkEnd)"/>, into a list that is used again for end after end.</summary>
+    internal void Land(LinkEnd end, List<Landing> landings)
+    {
+        landings.Clear();
+        Shape shape = Plant.Parts[end.Port.Part].Shape;
+        (int first, int behind) = shape.LanesAround(end.Port.Port);
+        for (int i = first; i < behind; i++)
+        {
+            ref readonly Lane lane = ref shape.Lanes.Span[i];
+            if (lane.Port == end.Port.Port && (end.Lane == 0 || end.Lane == lane.Group))
+                landings.Add(Land(end.Port, i));
+        }
     }
 
     /// <summary>
@@ -143,7 +176,7 @@ public sealed class CheckContext
     {
         foreach (int p in Traced.Strands[strand])
         {
-            if (Traced.Graph.Inside[p] >= 0 || Traced.Graph.LaneAt(p) is not null)
+            if (Traced.Graph.Inside[p] >= 0 || Traced.Graph.HasLane(p))
                 return true;
         }
 

@@ -37,6 +37,11 @@ internal readonly record struct LowerPart(int Part, FibreClass Reference, int St
 internal sealed class FibreFaults
 {
     private readonly CheckContext _context;
+
+    // Filled again for strand after strand.
+    private readonly List<Hop> _hops = [];
+    private readonly List<Stretch> _stretches = [];
+    private readonly List<Application> _applications = [];
     private readonly List<CoreStep> _steps = [];
     private readonly List<UnlistedPart> _unlisted = [];
     private readonly List<LowerPart> _lower = [];
@@ -72,26 +77,61 @@ internal sealed class FibreFaults
 
     private void Judge(int strand)
     {
-        IReadOnlyList<Hop> hops = _context.Traced.Hops(strand);
-        var stretches = new List<Stretch>(hops.Count);
-        for (int i = 0; i < hops.Count; i++)
+        TakeStretches(strand);
+        if (_stretches.Count == 0 || AddSteps(strand))
+            return;
+        TakeApplications(strand);
+        if (AddUnlisted(strand))
+            return;
+
+        // Where all is of one class, none of it is lower than the rest.
+        if (AreOfOneClass())
+            return;
+        FibreClass reference = Reference();
+        Application[]? applications = null;
+        foreach (Stretch stretch in _stretches)
         {
-            if (_context.Plant.Parts[hops[i].Part].Fibre is { } fibre)
-                stretches.Add(new Stretch(hops[i].Part, fibre, hops[i].In, i));
+            if (stretch.Fibre.Rank < reference.Rank)
+                _lower.Add(new LowerPart(stretch.Part, reference, strand, applications ??= [.. _applications]));
+        }
+    }
+
+    private bool AreOfOneClass()
+    {
+        foreach (Stretch stretch in _stretches)
+        {
+            if (stretch.Fibre != _stretches[0].Fibre)
+                return false;
         }
 
-        if (stretches.Count == 0 || AddSteps(strand, hops, stretches))
-            return;
-        List<Application> applications = ApplicationsOf(strand);
-        Stretch lowest = stretches[0];
-        foreach (Stretch stretch in stretches)
+        return true;
+    }
+
+    private void TakeStretches(int strand)
+    {
+        _stretches.Clear();
+        _context.Traced.Hops(strand, _hops);
+        for (int i = 0; i < _hops.Count; i++)
+        {
+            if (_context.Plant.Parts[_hops[i].Part].Fibre is { } fibre)
+                _stretches.Add(new Stretch(_hops[i].Part, fibre, _hops[i].In, i));
+        }
+    }
+
+    /// <summary>Adds the part of the lowest class for each application that does not run on it; true when there is any.</summary>
+    private bool AddUnlisted(int strand)
+    {
+        if (_applications.Count == 0)
+            return false;
+        Stretch lowest = _stretches[0];
+        foreach (Stretch stretch in _stretches)
         {
             if (stretch.Fibre.Rank < lowest.Fibre.Rank || (stretch.Fibre.Rank == lowest.Fibre.Rank && LengthOf(stretch) > LengthOf(lowest)))
                 lowest = stretch;
         }
 
         bool unlisted = false;
-        foreach (Application application in applications)
+        foreach (Application application in _applications)
         {
             if (!IsNotFor(application, _context.Plant.Practice.Limits, lowest.Fibre))
                 continue;
@@ -99,29 +139,22 @@ internal sealed class FibreFaults
             _unlisted.Add(new UnlistedPart(lowest.Part, application, strand));
         }
 
-        if (unlisted)
-            return;
-        FibreClass reference = Reference(stretches);
-        foreach (Stretch stretch in stretches)
-        {
-            if (stretch.Fibre.Rank < reference.Rank)
-                _lower.Add(new LowerPart(stretch.Part, reference, strand, applications));
-        }
+        return unlisted;
     }
 
     /// <summary>Adds the places where the core changes; true when there are any.</summary>
-    private bool AddSteps(int strand, IReadOnlyList<Hop> hops, List<Stretch> stretches)
+    private bool AddSteps(int strand)
     {
         int before = _steps.Count;
-        for (int i = 1; i < stretches.Count; i++)
+        for (int i = 1; i < _stretches.Count; i++)
         {
-            (Stretch first, Stretch second) = (stretches[i - 1], stretches[i]);
+            (Stretch first, Stretch second) = (_stretches[i - 1], _stretches[i]);
             if (first.Fibre.Core == second.Fibre.Core)
                 continue;
             SourcePlace place = second.In >= 0 && _context.Traced.MatingAt(second.In) is { } mating ? mating.Place : _context.PlaceOf(strand);
             _steps.Add(new CoreStep(first.Part, second.Part, place, strand)
             {
-                Between = [.. hops.Take(second.Hop).Skip(first.Hop + 1).Select(h => h.Part)],
+                Between = [.. _hops.Take(second.Hop).Skip(first.Hop + 1).Select(h => h.Part)],
             });
         }
 
@@ -132,14 +165,14 @@ internal sealed class FibreFaults
     /// What the strand is meant to be: the class of most parts on it, or that of its longest cable if that is better. So one
     /// better cord in a plant is no reason to call the plant lower, and two lower cords do not make a trunk too good.
     /// </summary>
-    private FibreClass Reference(List<Stretch> stretches)
+    private FibreClass Reference()
     {
-        FibreClass most = stretches[0].Fibre;
+        FibreClass most = _stretches[0].Fibre;
         int mostCount = 0;
-        Stretch longest = stretches[0];
-        foreach (Stretch stretch in stretches)
+        Stretch longest = _stretches[0];
+        foreach (Stretch stretch in _stretches)
         {
-            int count = stretches.Count(s => s.Fibre == stretch.Fibre);
+            int count = _stretches.Count(s => s.Fibre == stretch.Fibre);
             if (count > mostCount || (count == mostCount && stretch.Fibre.Rank > most.Rank))
                 (most, mostCount) = (stretch.Fibre, count);
             if (LengthOf(stretch) > LengthOf(longest))
@@ -151,12 +184,12 @@ internal sealed class FibreFaults
 
     private long LengthOf(Stretch stretch) => _context.Plant.Parts[stretch.Part].Length?.Millimetres ?? 0;
 
-    /// <summary>What the ends of a strand are for, each once; none unless it is lit.</summary>
-    private List<Application> ApplicationsOf(int strand)
+    /// <summary>Takes what the ends of a strand are for, each once; none unless it is lit.</summary>
+    private void TakeApplications(int strand)
     {
-        var applications = new List<Application>();
+        _applications.Clear();
         if (_context.Traced.Strands.IsLoop(strand))
-            return applications;
+            return;
         ReadOnlySpan<int> positions = _context.Traced.Strands[strand];
         bool lit = false;
         foreach (int end in (ReadOnlySpan<int>)[positions[0], positions[^1]])
@@ -164,12 +197,11 @@ internal sealed class FibreFaults
             if (_context.Traced.Graph.LaneAt(end) is not { } lane)
                 continue;
             lit |= lane.Direction != LaneDirection.Receive;
-            if (_context.Plant.Port(_context.Traced.Graph.PlaceOf(end).Port).Application is { } application && !applications.Contains(application))
-                applications.Add(application);
+            if (_context.Plant.Port(_context.Traced.Graph.PlaceOf(end).Port).Application is { } application && !_applications.Contains(application))
+                _applications.Add(application);
         }
 
         if (!lit)
-            applications.Clear();
-        return applications;
+            _applications.Clear();
     }
 }

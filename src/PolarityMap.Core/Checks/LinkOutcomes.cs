@@ -31,11 +31,13 @@ public enum Miss
 /// <summary>What one link was meant to do and does.</summary>
 public sealed class LinkOutcome
 {
-    internal LinkOutcome(int index, Link link, IReadOnlyList<Landing> landings)
+    private readonly CheckContext _context;
+
+    internal LinkOutcome(int index, Link link, CheckContext context)
     {
         Index = index;
         Link = link;
-        Landings = landings;
+        _context = context;
     }
 
     /// <summary>Index into the plant's links.</summary>
@@ -47,8 +49,8 @@ public sealed class LinkOutcome
     /// </summary>
     public Link Link { get; }
 
-    /// <summary>Where the lanes of the link's first end come out, in the order of the lanes.</summary>
-    public IReadOnlyList<Landing> Landings { get; }
+    /// <summary>Where the lanes of the link's first end come out, in the order of the lanes. Looked up at each call.</summary>
+    public IReadOnlyList<Landing> Landings => _context.Land(Link.From);
 
     /// <summary>How it misses.</summary>
     public Miss Miss { get; internal set; }
@@ -72,7 +74,20 @@ public sealed class LinkOutcome
     public (int Part, int Leg, int OtherLeg) Legs { get; internal set; }
 
     /// <summary>The strands of the link, each once.</summary>
-    public IReadOnlyList<int> Strands => [.. Landings.Select(l => l.Strand).Distinct()];
+    public IReadOnlyList<int> Strands
+    {
+        get
+        {
+            var strands = new List<int>();
+            foreach (Landing landing in Landings)
+            {
+                if (!strands.Contains(landing.Strand))
+                    strands.Add(landing.Strand);
+            }
+
+            return strands;
+        }
+    }
 }
 
 /// <summary>
@@ -82,38 +97,29 @@ public sealed class LinkOutcome
 public sealed class LinkOutcomes
 {
     private readonly CheckContext _context;
+    private readonly Link[] _links;
     private readonly LinkOutcome[] _all;
-    private readonly Dictionary<LinkEnd, int> _farEnds = [];
-    private readonly Dictionary<PortRef, List<int>> _linksAt = [];
-    private readonly Dictionary<int, List<int>> _linksOn = [];
-    private readonly Dictionary<int, List<int>> _linksTouching = [];
     private readonly HashSet<PortRef> _splitPorts = [];
     private readonly HashSet<int> _crossedStrands = [];
+    private readonly List<Landing> _landings = [];
+    private readonly List<LinkEnd> _reached = [];
+    private Dictionary<LinkEnd, int>? _farEnds;
+    private LinkLookup? _lookup;
+    private IReadOnlyCollection<List<LinkOutcome>>? _arrayGroups;
 
     internal LinkOutcomes(CheckContext context)
     {
         _context = context;
-        IReadOnlyList<Link> links = context.Plant.Links;
-        _all = new LinkOutcome[links.Count];
-        for (int i = 0; i < links.Count; i++)
+        _links = new Link[context.Plant.Links.Count];
+        _all = new LinkOutcome[_links.Length];
+        for (int i = 0; i < _links.Length; i++)
         {
-            Link link = AlongTheRuns(links[i]);
-            _all[i] = new LinkOutcome(i, link, context.Land(link.From));
-            _farEnds.TryAdd(link.To, i);
-            foreach (int strand in _all[i].Strands)
-            {
-                Index(_linksOn, strand, i);
-                Index(_linksTouching, strand, i);
-            }
-
-            foreach (Landing landing in context.Land(link.To))
-                Index(_linksTouching, landing.Strand, i);
-            foreach (LinkEnd end in (ReadOnlySpan<LinkEnd>)[link.From, link.To])
-            {
-                Index(_linksAt, end.Port, i);
-                if (end.Lane > 0)
-                    _splitPorts.Add(end.Port);
-            }
+            Link link = _links[i] = AlongTheRuns(context.Plant.Links[i]);
+            _all[i] = new LinkOutcome(i, link, context);
+            if (link.From.Lane > 0)
+                _splitPorts.Add(link.From.Port);
+            if (link.To.Lane > 0)
+                _splitPorts.Add(link.To.Port);
         }
 
         for (int i = 0; i < _all.Length; i++)
@@ -123,41 +129,50 @@ public sealed class LinkOutcomes
                 JudgeFromFarEnd(i);
         }
 
-        NameWrongLegs();
-        NameReversedOrder();
-        NameTransposed();
-        NameCrossedPairs();
+        // Legs, reversed and transposed ports are made of links that come out at each other's far ports.
+        if (Array.Exists(_all, IsOpen))
+        {
+            NameWrongLegs();
+            NameReversedOrder();
+            NameTransposed();
+        }
+
+        if (Array.Exists(_all, IsCrossed))
+            NameCrossedPairs();
     }
 
     public IReadOnlyList<LinkOutcome> All => _all;
+
+    /// <summary>The first link that has each far end.</summary>
+    private Dictionary<LinkEnd, int> FarEnds => _farEnds ??= IndexFarEnds();
+
+    private LinkLookup Lookup => _lookup ??= new LinkLookup(_context, _links);
 
     /// <summary>True for a strand of a crossed pair, which the polarity rules leave to the crossed-pair rule.</summary>
     public bool IsInCrossedPair(int strand) => _crossedStrands.Contains(strand);
 
     /// <summary>The links that have this port at either end and are not proven, as indices.</summary>
-    public IReadOnlyList<int> RefutedAt(PortRef port) =>
-        _linksAt.TryGetValue(port, out List<int>? links) ? [.. links.Where(i => !_all[i].IsProven)] : [];
+    public IReadOnlyList<int> RefutedAt(PortRef port) => [.. Lookup.At(port).Where(i => !_all[i].IsProven)];
 
     /// <summary>The first link that has this port at either end, or null.</summary>
-    public Link? LinkAt(PortRef port) => _linksAt.TryGetValue(port, out List<int>? links) ? _all[links[0]].Link : null;
+    public Link? LinkAt(PortRef port) => LinksAt(port).FirstOrDefault();
 
     /// <summary>The links that have this port at either end.</summary>
-    public IEnumerable<Link> LinksAt(PortRef port) =>
-        _linksAt.TryGetValue(port, out List<int>? links) ? links.Select(i => _all[i].Link) : [];
+    public IEnumerable<Link> LinksAt(PortRef port) => Lookup.At(port).Select(i => _all[i].Link);
 
     /// <summary>The links that are not proven and start on one of these strands, as indices in order.</summary>
-    public IReadOnlyList<int> RefutedOn(IEnumerable<int> strands) => Refuted(_linksOn, strands);
+    public IReadOnlyList<int> RefutedOn(IEnumerable<int> strands) => Refuted(strands.SelectMany(Lookup.On));
 
     /// <summary>The links that are not proven and have one of these strands at either end, as indices in order.</summary>
-    public IReadOnlyList<int> RefutedTouching(IEnumerable<int> strands) => Refuted(_linksTouching, strands);
+    public IReadOnlyList<int> RefutedTouching(IEnumerable<int> strands) => Refuted(strands.SelectMany(Lookup.Touching));
 
-    private int[] Refuted(Dictionary<int, List<int>> index, IEnumerable<int> strands)
+    private int[] Refuted(IEnumerable<int> links)
     {
         var refuted = new SortedSet<int>();
-        foreach (int strand in strands)
+        foreach (int link in links)
         {
-            if (index.TryGetValue(strand, out List<int>? links))
-                refuted.UnionWith(links.Where(i => !_all[i].IsProven));
+            if (!_all[link].IsProven)
+                refuted.Add(link);
         }
 
         return [.. refuted];
@@ -166,7 +181,8 @@ public sealed class LinkOutcomes
     /// <summary>A link from the end at which its strands start.</summary>
     private Link AlongTheRuns(Link link)
     {
-        foreach (Landing landing in _context.Land(link.From))
+        _context.Land(link.From, _landings);
+        foreach (Landing landing in _landings)
         {
             if (landing.IsWired)
                 return _context.Traced.Strands[landing.Strand][0] == landing.Start ? link : link with { From = link.To, To = link.From };
@@ -175,49 +191,55 @@ public sealed class LinkOutcomes
         return link;
     }
 
-    private static void Index<T>(Dictionary<T, List<int>> index, T key, int link)
-        where T : notnull
+    private Dictionary<LinkEnd, int> IndexFarEnds()
     {
-        if (!index.TryGetValue(key, out List<int>? links))
-            index[key] = links = [];
-        if (!links.Contains(link))
-            links.Add(link);
+        var index = new Dictionary<LinkEnd, int>();
+        for (int i = 0; i < _links.Length; i++)
+            index.TryAdd(_links[i].To, i);
+        return index;
     }
 
     /// <summary>The end that a landing reaches: a lane of a port that links split into lanes, else the whole port.</summary>
-    private LinkEnd EndOf(Landing landing) =>
-        new(landing.EndPort, _splitPorts.Contains(landing.EndPort) ? landing.EndLane!.Value.Group : 0);
+    private LinkEnd EndOf(in Landing landing) =>
+        new(landing.EndPort, _splitPorts.Count > 0 && _splitPorts.Contains(landing.EndPort) ? landing.EndLane!.Value.Group : 0);
 
     private void JudgeAlone(LinkOutcome outcome)
     {
-        Plant plant = _context.Plant;
         Link link = outcome.Link;
-        var reached = new List<LinkEnd>();
-        bool proven = outcome.Landings.Count > 0;
-        foreach (Landing landing in outcome.Landings)
+        _reached.Clear();
+        _context.Land(link.From, _landings);
+        bool proven = _landings.Count > 0;
+        foreach (Landing landing in _landings)
         {
-            bool lands = landing.EndLane is not null && landing.EndPort != link.From.Port;
-            if (lands && !reached.Contains(EndOf(landing)))
-                reached.Add(EndOf(landing));
+            bool lands = landing.ReachesLane && landing.EndPort != link.From.Port;
+            if (lands && !_reached.Contains(EndOf(landing)))
+                _reached.Add(EndOf(landing));
             proven &= Proves(landing, link.From, link.To);
         }
 
         // The other end may have lanes that none of these reaches.
-        foreach (Landing landing in _context.Land(link.To))
+        _context.Land(link.To, _landings);
+        foreach (Landing landing in _landings)
             proven &= Proves(landing, link.To, link.From);
         outcome.IsProven = proven;
-        if (reached.Count == 0 || (reached.Count == 1 && reached[0] == link.To))
-            return;
+        if (_reached.Count > 1 || (_reached.Count == 1 && _reached[0] != link.To))
+            NameMiss(outcome, _reached);
+    }
+
+    private void NameMiss(LinkOutcome outcome, List<LinkEnd> reached)
+    {
+        Plant plant = _context.Plant;
+        Link link = outcome.Link;
         int network = plant.NetworkOf(link.From.Port);
         bool foreign = network >= 0 && reached.Any(e => plant.NetworkOf(e.Port) is >= 0 and int n && n != network);
         bool lanes = link.From.Lane > 0 && link.To.Lane > 0 && reached.All(e => e.Port == link.To.Port);
         outcome.Miss = foreign ? Miss.WrongNetwork : lanes ? Miss.LaneOrder : Miss.WrongPort;
         outcome.Group = [outcome.Index];
-        if (outcome.Miss == Miss.WrongPort && reached.Count == 1 && _farEnds.TryGetValue(reached[0], out int other))
+        if (outcome.Miss == Miss.WrongPort && reached.Count == 1 && FarEnds.TryGetValue(reached[0], out int other))
             outcome.ReachesFarOf = other;
     }
 
-    private bool Proves(Landing landing, LinkEnd from, LinkEnd to) =>
+    private bool Proves(in Landing landing, LinkEnd from, LinkEnd to) =>
         landing.IsHeard && landing.EndPort != from.Port && EndOf(landing) == to;
 
     /// <summary>
@@ -226,7 +248,7 @@ public sealed class LinkOutcomes
     private void JudgeFromFarEnd(int index)
     {
         Link link = _all[index].Link with { From = _all[index].Link.To, To = _all[index].Link.From };
-        var other = new LinkOutcome(index, link, _context.Land(link.From));
+        var other = new LinkOutcome(index, link, _context);
         JudgeAlone(other);
         if (other.Miss == Miss.None)
             return;
@@ -236,14 +258,20 @@ public sealed class LinkOutcomes
 
     private static bool IsOpen(LinkOutcome o) => o.Miss == Miss.WrongPort && o.ReachesFarOf >= 0;
 
+    private static bool IsCrossed(LinkOutcome o) => !o.IsProven && o.Miss == Miss.None && o.Landings is [var one, var other]
+        && IsCrossed(one, o.Link.To.Port) && IsCrossed(other, o.Link.To.Port);
+
+    private static bool IsCrossed(in Landing landing, PortRef meant) => landing.MeetsSame && landing.EndPort == meant;
+
     /// <summary>The ports along a link's first strand for which <paramref name="wanted"/> holds, in order.</summary>
     private List<PortRef> PortsAlong(LinkOutcome outcome, Func<PortShape, bool> wanted)
     {
         var ports = new List<PortRef>();
-        if (outcome.Landings.Count == 0)
+        _context.Land(outcome.Link.From, _landings);
+        if (_landings.Count == 0)
             return ports;
-        ReadOnlySpan<int> positions = _context.Traced.Strands[outcome.Landings[0].Strand];
-        bool backwards = positions[0] != outcome.Landings[0].Start;
+        ReadOnlySpan<int> positions = _context.Traced.Strands[_landings[0].Strand];
+        bool backwards = positions[0] != _landings[0].Start;
         foreach (int p in positions)
         {
             PortRef port = _context.Traced.Graph.PlaceOf(p).Port;
@@ -302,8 +330,10 @@ public sealed class LinkOutcomes
     }
 
     /// <summary>Links grouped by the first array connector that they pass, each group in the order of its first ports.</summary>
-    private IEnumerable<List<LinkOutcome>> ArrayGroups()
+    private IReadOnlyCollection<List<LinkOutcome>> ArrayGroups()
     {
+        if (_arrayGroups is not null)
+            return _arrayGroups;
         var groups = new Dictionary<PortRef, List<LinkOutcome>>();
         foreach (LinkOutcome outcome in _all)
         {
@@ -317,7 +347,7 @@ public sealed class LinkOutcomes
 
         foreach (List<LinkOutcome> group in groups.Values)
             group.Sort((a, b) => (a.Link.From.Port.Part, a.Link.From.Port.Port, a.Link.From.Lane).CompareTo((b.Link.From.Port.Part, b.Link.From.Port.Port, b.Link.From.Lane)));
-        return groups.Values;
+        return _arrayGroups = groups.Values;
     }
 
     private void NameReversedOrder()
@@ -333,7 +363,7 @@ public sealed class LinkOutcomes
             {
                 LinkOutcome opposite = group[n - 1 - k];
                 reversed = opposite == group[k]
-                    ? group[k].Miss == Miss.None && group[k].Landings.Any(l => l.EndLane is not null)
+                    ? group[k].Miss == Miss.None && group[k].Landings.Any(l => l.ReachesLane)
                     : IsOpen(group[k]) && group[k].ReachesFarOf == opposite.Index;
             }
 
@@ -365,8 +395,6 @@ public sealed class LinkOutcomes
 
     private void NameCrossedPairs()
     {
-        bool IsCrossed(LinkOutcome o) => o.Miss == Miss.None && o.Landings.Count == 2
-            && o.Landings.All(l => l.MeetsSame && l.EndPort == o.Link.To.Port);
         foreach (List<LinkOutcome> group in ArrayGroups())
         {
             int crossed = group.Count(IsCrossed);

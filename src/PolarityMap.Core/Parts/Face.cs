@@ -31,6 +31,12 @@ public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns
     /// <summary>Number of positions.</summary>
     public int Count => Rows * Columns;
 
+    /// <summary>Written out, since faces are compared mating by mating and the comparison made for records is a call for each field.</summary>
+    public bool Equals(Face other) =>
+        Family == other.Family && Rows == other.Rows && Columns == other.Columns && OffsetKey == other.OffsetKey;
+
+    public override int GetHashCode() => HashCode.Combine((int)Family, Rows, Columns, OffsetKey);
+
     /// <summary>
     /// The position of an equal face that touches <paramref name="position"/> of this one.
     /// <para>
@@ -45,6 +51,8 @@ public readonly record struct Face(ConnectorFamily Family, int Rows, int Columns
     {
         if (Family == ConnectorFamily.Bare)
             return position;
+        if (Rows == 1)
+            return keys == Keying.Aligned ? Columns + 1 - position : position;
         int row = (position - 1) / Columns;
         int column = (position - 1) % Columns;
         return keys == Keying.Aligned

@@ -127,30 +127,41 @@ public readonly record struct Lane(int Port, int Position, LaneDirection Directi
 /// </summary>
 public sealed class Shape
 {
+    private readonly int[] _portByPosition;
+    private readonly int[] _laneByPosition;
+    private readonly (int First, int End)[] _lanesByPort;
+
     internal Shape(PortShape[] ports, int[] inside, Lane[] lanes, bool isCable, int splices)
     {
         Splices = splices;
-        Ports = ports;
-        Inside = inside;
-        Lanes = lanes;
+        Ports = new FixedList<PortShape>(ports);
+        Inside = new FixedList<int>(inside);
+        Lanes = new FixedList<Lane>(lanes);
         IsCable = isCable;
-        LaneByPosition = [];
+        _portByPosition = PortByPosition(ports, inside.Length);
+        _laneByPosition = [];
+        _lanesByPort = [];
         if (lanes.Length == 0)
             return;
-        LaneByPosition = new int[inside.Length];
-        Array.Fill(LaneByPosition, -1);
+        _laneByPosition = new int[inside.Length];
+        _lanesByPort = new (int, int)[ports.Length];
+        Array.Fill(_laneByPosition, -1);
         for (int i = 0; i < lanes.Length; i++)
-            LaneByPosition[ports[lanes[i].Port].FirstPosition + lanes[i].Position - 1] = i;
+        {
+            int port = lanes[i].Port;
+            _laneByPosition[ports[port].FirstPosition + lanes[i].Position - 1] = i;
+            _lanesByPort[port] = (_lanesByPort[port].End == 0 ? i : _lanesByPort[port].First, i + 1);
+        }
     }
 
     /// <summary>The ports, in the order of their positions.</summary>
-    public IReadOnlyList<PortShape> Ports { get; }
+    public FixedList<PortShape> Ports { get; }
 
     /// <summary>For each position of the part the position it is joined to inside, or -1.</summary>
-    public IReadOnlyList<int> Inside { get; }
+    public FixedList<int> Inside { get; }
 
     /// <summary>The lanes; empty unless the part is an interface.</summary>
-    public IReadOnlyList<Lane> Lanes { get; }
+    public FixedList<Lane> Lanes { get; }
 
     /// <summary>True for a cord, trunk or harness: it is entered at one end and left at the other without naming a port.</summary>
     public bool IsCable { get; }
@@ -164,11 +175,17 @@ public sealed class Shape
     /// <summary>Number of positions.</summary>
     public int PositionCount => Inside.Count;
 
-    private int[] LaneByPosition { get; }
-
     /// <summary>The lane at a position of the part (0-based), or null.</summary>
-    public Lane? LaneAt(int localPosition) =>
-        LaneByPosition.Length > 0 && LaneByPosition[localPosition] is >= 0 and int i ? Lanes[i] : null;
+    public Lane? LaneAt(int localPosition) => LaneIndexAt(localPosition) is >= 0 and int i ? Lanes[i] : null;
+
+    /// <summary>The index in <see cref="Lanes"/> of the lane at a position of the part (0-based), or -1.</summary>
+    public int LaneIndexAt(int localPosition) => _laneByPosition.Length > 0 ? _laneByPosition[localPosition] : -1;
+
+    /// <summary>Index of the port that a position of the part (0-based) is in.</summary>
+    public int PortAt(int localPosition) => _portByPosition[localPosition];
+
+    /// <summary>Where in <see cref="Lanes"/> those of a port begin and end. Lanes of other ports may stand between.</summary>
+    internal (int First, int End) LanesAround(int port) => _lanesByPort.Length > 0 ? _lanesByPort[port] : default;
 
     /// <summary>Index of the port with this name, or -1.</summary>
     public int FindPort(string name)
@@ -180,5 +197,13 @@ public sealed class Shape
         }
 
         return -1;
+    }
+
+    private static int[] PortByPosition(PortShape[] ports, int positions)
+    {
+        var at = new int[positions];
+        for (int i = 0; i < ports.Length; i++)
+            at.AsSpan(ports[i].FirstPosition, ports[i].PositionCount).Fill(i);
+        return at;
     }
 }

@@ -1,73 +1,57 @@
-using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
 
 namespace PolarityMap.Core.Plants;
 
-
-/// <summary>A part of the plant with the shape that its kind built.</summary>
-public sealed record Part(string Name, string Kind, Shape Shape, SourcePlace Place)
-{
-    /// <summary>Index into <see cref="Plant.Networks"/>, or -1.</summary>
-    public int Network { get; init; } = -1;
-
-    /// <summary>One or two short lines on what it is.</summary>
-    public IReadOnlyList<string> Caption { get; init; } = [];
-
-    /// <summary>For each duplex port in order its network, or empty when all belong to <see cref="Network"/>.</summary>
-    public IReadOnlyList<int> PortNetworks { get; init; } = [];
-
-    public Length? Length { get; init; }
-
-    /// <summary>The fibre class, or null when it is not stated or the part has no fibre.</summary>
-    public FibreClass? Fibre { get; init; }
-
-    /// <summary>The largest attenuation that the part states, or null.</summary>
-    public Attenuation? Attenuation { get; init; }
-
-    /// <summary>The largest loss of a splice in the part that is stated, or null.</summary>
-    public Decibel? SpliceLoss { get; init; }
-
-    /// <summary>Colour word of the jacket, or null.</summary>
-    public string? Jacket { get; init; }
-
-    /// <summary>Key code of the part's own duplex connectors, or null when they follow the network.</summary>
-    public string? Key { get; init; }
-
-    /// <summary>True when the two plugs of an end can change places in the field.</summary>
-    public bool IsReversible { get; init; }
-
-    public string? Room { get; init; }
-
-    public string? Note { get; init; }
-
-    /// <summary>Legs left over on purpose.</summary>
-    public IReadOnlyList<int> SpareLegs { get; init; } = [];
-
-    /// <summary>True when an as-built difference describes the part; its place is then that of the difference.</summary>
-    public bool IsAsBuilt { get; init; }
-
-    /// <summary>True for a cord that a run mentions without naming it.</summary>
-    public bool IsInline { get; init; }
-}
-
 /// <summary>A port of a part, by index.</summary>
-public readonly record struct PortRef(int Part, int Port);
+public readonly record struct PortRef(int Part, int Port)
+{
+    internal PortRef Renumbered(int[] numbers) => this with { Part = numbers[Part] };
+}
 
 /// <summary>Two ports joined.</summary>
 /// <param name="A">One port, in the order of the run.</param>
 /// <param name="B">The other.</param>
 /// <param name="Keys">How the keys lie; aligned for duplex and simplex, where A meets B.</param>
 /// <param name="Place">The stop in the document that makes the mating.</param>
-public sealed record Mating(PortRef A, PortRef B, Keying Keys, SourcePlace Place)
+public sealed record Mating(PortRef A, PortRef B, Keying Keys, SourcePlace Place) : INumbered<Mating>
 {
+    private PortRef _a = A;
+    private PortRef _b = B;
+    private PortRef? _through;
+
+    public PortRef A
+    {
+        get => _a;
+        init => _a = value;
+    }
+
+    public PortRef B
+    {
+        get => _b;
+        init => _b = value;
+    }
+
     /// <summary>The adapter in which the two plugs meet, if it is a part of its own.</summary>
-    public PortRef? Through { get; init; }
+    public PortRef? Through
+    {
+        get => _through;
+        init => _through = value;
+    }
 
     /// <summary>When a simplex port sits in one position of a wider port: that position of A; otherwise 0.</summary>
     public int PositionOfA { get; init; }
 
     /// <summary>As <see cref="PositionOfA"/> for B.</summary>
     public int PositionOfB { get; init; }
+
+    Mating INumbered<Mating>.Copy() => this with { };
+
+    void INumbered<Mating>.Renumber(int[] numbers)
+    {
+        _a = _a.Renumbered(numbers);
+        _b = _b.Renumbered(numbers);
+        _through = _through?.Renumbered(numbers);
+    }
 }
 
 /// <summary>A plug that sits in an adapter with nothing on the other side.</summary>
@@ -87,21 +71,58 @@ public sealed record PortClash(PortRef Port, int Position, PortRef? Refused, Sou
 public readonly record struct LinkEnd(PortRef Port, int Lane);
 
 /// <summary>What is meant: this interface reaches that interface.</summary>
-public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place);
+public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place) : INumbered<Link>
+{
+    private LinkEnd _from = From;
+    private LinkEnd _to = To;
+
+    public LinkEnd From
+    {
+        get => _from;
+        init => _from = value;
+    }
+
+    public LinkEnd To
+    {
+        get => _to;
+        init => _to = value;
+    }
+
+    Link INumbered<Link>.Copy() => this with { };
+
+    void INumbered<Link>.Renumber(int[] numbers)
+    {
+        _from = _from with { Port = _from.Port.Renumbered(numbers) };
+        _to = _to with { Port = _to.Port.Renumbered(numbers) };
+    }
+}
 
 /// <summary>Everything described in one document, bound and ready to trace. Made by <see cref="PlantBuilder"/>.</summary>
 public sealed class Plant
 {
+    private readonly int[] _firstPort;
+    private readonly PortShape[] _ports;
+
     internal Plant(PlantTitle title, PlantPractice practice, Network[] networks, Part[] parts, Mating[] matings, OpenPlug[] openPlugs, PortClash[] clashes, Link[] links)
     {
         Title = title;
         Practice = practice;
-        Clashes = clashes;
-        Networks = networks;
-        Parts = parts;
-        Matings = matings;
-        OpenPlugs = openPlugs;
-        Links = links;
+        Clashes = new FixedList<PortClash>(clashes);
+        Networks = new FixedList<Network>(networks);
+        Parts = new FixedList<Part>(parts);
+        Matings = new FixedList<Mating>(matings);
+        OpenPlugs = new FixedList<OpenPlug>(openPlugs);
+        Links = new FixedList<Link>(links);
+        _firstPort = new int[parts.Length];
+        for (int i = 0; i < parts.Length; i++)
+        {
+            _firstPort[i] = PortCount;
+            PortCount += parts[i].Shape.Ports.Count;
+        }
+
+        _ports = new PortShape[PortCount];
+        for (int i = 0; i < parts.Length; i++)
+            parts[i].Shape.Ports.Span.CopyTo(_ports.AsSpan(_firstPort[i]));
     }
 
     public PlantTitle Title { get; }
@@ -109,22 +130,28 @@ public sealed class Plant
     /// <summary>Limits, colours and the like that the whole plant goes by.</summary>
     public PlantPractice Practice { get; }
 
-    public IReadOnlyList<Network> Networks { get; }
+    public FixedList<Network> Networks { get; }
 
     /// <summary>The parts, in the order in which the runs mention them; parts that no run mentions come last.</summary>
-    public IReadOnlyList<Part> Parts { get; }
+    public FixedList<Part> Parts { get; }
 
-    public IReadOnlyList<Mating> Matings { get; }
+    public FixedList<Mating> Matings { get; }
 
-    public IReadOnlyList<OpenPlug> OpenPlugs { get; }
+    public FixedList<OpenPlug> OpenPlugs { get; }
 
     /// <summary>Ports that two plugs were put into.</summary>
-    public IReadOnlyList<PortClash> Clashes { get; }
+    public FixedList<PortClash> Clashes { get; }
 
-    public IReadOnlyList<Link> Links { get; }
+    public FixedList<Link> Links { get; }
+
+    /// <summary>Number of ports of all parts, adapters included.</summary>
+    public int PortCount { get; }
+
+    /// <summary>A port's number among all ports, counted from 0 part by part.</summary>
+    public int NumberOf(PortRef port) => _firstPort[port.Part] + port.Port;
 
     /// <summary>The port's shape.</summary>
-    public PortShape Port(PortRef port) => Parts[port.Part].Shape.Ports[port.Port];
+    public PortShape Port(PortRef port) => _ports[NumberOf(port)];
 
     /// <summary>
     /// True when the fibres of a mating meet: the faces are equal, or a simplex plug sits in a position of a duplex port; and

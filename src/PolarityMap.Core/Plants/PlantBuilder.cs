@@ -10,10 +10,10 @@ public sealed class PlantBuilder
 {
     private readonly List<Network> _networks = [];
     private readonly List<Part> _parts = [];
-    private readonly List<Mating> _matings = [];
+    private readonly HandedItems<Mating> _matings = new();
     private readonly List<OpenPlug> _openPlugs = [];
     private readonly List<PortClash> _clashes = [];
-    private readonly List<Link> _links = [];
+    private readonly HandedItems<Link> _links = new();
     private readonly List<int> _order = [];
     private readonly List<bool> _mentioned = [];
 
@@ -25,12 +25,34 @@ public sealed class PlantBuilder
 
     public IReadOnlyList<Network> Networks => _networks;
 
-    public IReadOnlyList<Mating> Matings => _matings;
+    public IReadOnlyList<Mating> Matings => _matings.Items;
+
+    /// <summary>The part of this index.</summary>
+    public Part Part(int index) => _parts[index];
+
+    /// <summary>The port's shape.</summary>
+    public PortShape Port(PortRef port) => _parts[port.Part].Shape.Ports[port.Port];
 
     public int AddNetwork(Network network)
     {
         _networks.Add(network);
         return _networks.Count - 1;
+    }
+
+    /// <summary>
+    /// Makes room for parts and matings to come, where they at least double what there is; fewer are left to the lists.
+    /// </summary>
+    public void Expect(int parts, int matings)
+    {
+        if (parts > _parts.Count)
+        {
+            _parts.EnsureCapacity(_parts.Count + parts);
+            _mentioned.EnsureCapacity(_parts.Count + parts);
+            _order.EnsureCapacity(_parts.Count + parts);
+        }
+
+        if (matings > _matings.Items.Count)
+            _matings.Items.EnsureCapacity(_matings.Items.Count + matings);
     }
 
     /// <summary>Adds a part and returns the index to use in <see cref="PortRef"/> until <see cref="Build"/>.</summary>
@@ -58,24 +80,29 @@ public sealed class PlantBuilder
     /// checker says so. A position other than 0 takes a simplex plug.
     /// </summary>
     /// <exception cref="ArgumentException">A position is named without a simplex plug for it.</exception>
-    public void AddMating(Mating mating)
+    public void AddMating(Mating mating) => Own(mating with { });
+
+    /// <summary>As <see cref="AddMating(Mating)"/>, without a mating that the builder has to copy.</summary>
+    /// <exception cref="ArgumentException">A position is named without a simplex plug for it.</exception>
+    public void AddMating(PortRef a, int positionOfA, PortRef b, int positionOfB, PortRef? through, Keying keys, SourcePlace place) =>
+        Own(new Mating(a, b, keys, place) { PositionOfA = positionOfA, PositionOfB = positionOfB, Through = through });
+
+    private void Own(Mating mating)
     {
-        PortShape a = _parts[mating.A.Part].Shape.Ports[mating.A.Port];
-        PortShape b = _parts[mating.B.Part].Shape.Ports[mating.B.Port];
-        if ((mating.PositionOfA != 0 || mating.PositionOfB != 0) && !Fits(a, b, mating))
-            throw new ArgumentException($"a {a.Face} port does not mate with a {b.Face} port");
+        if ((mating.PositionOfA != 0 || mating.PositionOfB != 0) && !Fits(Port(mating.A), Port(mating.B), mating))
+            throw new ArgumentException($"a {Port(mating.A).Face} port does not mate with a {Port(mating.B).Face} port");
         Mention(mating.A.Part);
         if (mating.Through is { } through)
             Mention(through.Part);
         Mention(mating.B.Part);
-        _matings.Add(mating);
+        _matings.Items.Add(mating);
     }
 
     /// <summary>Replaces a mating that has been added, as an as-built difference does.</summary>
-    public void ReplaceMating(int index, Mating mating) => _matings[index] = mating;
+    public void ReplaceMating(int index, Mating mating) => _matings.Items[index] = mating with { };
 
     /// <summary>Takes a mating out.</summary>
-    public void RemoveMating(int index) => _matings.RemoveAt(index);
+    public void RemoveMating(int index) => _matings.Items.RemoveAt(index);
 
     public void AddOpenPlug(OpenPlug plug)
     {
@@ -101,7 +128,10 @@ public sealed class PlantBuilder
     private static bool IsSimplexInto(Face simplex, int own, Face wider, int position) =>
         simplex == Face.Simplex && own == 0 && wider.Family == ConnectorFamily.Duplex && position >= 1 && position <= wider.Count;
 
-    public void AddLink(Link link) => _links.Add(link);
+    public void AddLink(Link link) => _links.Items.Add(link with { });
+
+    /// <summary>As <see cref="AddLink(Link)"/>, without a link that the builder has to copy.</summary>
+    public void AddLink(LinkEnd from, LinkEnd to, SourcePlace place) => _links.Items.Add(new Link(from, to, place));
 
     /// <summary>Numbers the parts in the order of mention and returns the plant.</summary>
     public Plant Build()
@@ -116,26 +146,14 @@ public sealed class PlantBuilder
             index[_order[i]] = i;
         }
 
-        PortRef Renumber(PortRef p) => p with { Part = index[p.Part] };
-        var matings = new Mating[_matings.Count];
-        for (int i = 0; i < matings.Length; i++)
-        {
-            Mating m = _matings[i];
-            matings[i] = m with { A = Renumber(m.A), B = Renumber(m.B), Through = m.Through is { } t ? Renumber(t) : null };
-        }
-
         return new Plant(
             Title,
             Practice,
             [.. _networks],
             parts,
-            matings,
-            [.. _openPlugs.Select(o => o with { Plug = Renumber(o.Plug), Adapter = Renumber(o.Adapter) })],
-            [.. _clashes.Select(c => c with { Port = Renumber(c.Port), Refused = c.Refused is { } r ? Renumber(r) : null })],
-            [.. _links.Select(l => l with
-            {
-                From = l.From with { Port = Renumber(l.From.Port) },
-                To = l.To with { Port = Renumber(l.To.Port) },
-            })]);
+            _matings.Hand(index),
+            [.. _openPlugs.Select(o => o with { Plug = o.Plug.Renumbered(index), Adapter = o.Adapter.Renumbered(index) })],
+            [.. _clashes.Select(c => c with { Port = c.Port.Renumbered(index), Refused = c.Refused?.Renumbered(index) })],
+            _links.Hand(index));
     }
 }

@@ -12,9 +12,13 @@ public readonly record struct PositionPlace(PortRef Port, int Position);
 /// </summary>
 public sealed class StrandGraph
 {
+    /// <summary>Positions are looked up by blocks of 16: few parts begin in one, so that a part is found in two or three steps.</summary>
+    private const int BlockBits = 4;
+
     private readonly int[] _inside;
     private readonly int[] _outside;
     private readonly int[] _partStart;
+    private readonly int[] _partAtBlock;
     private readonly Shape[] _shapes;
 
     internal StrandGraph(int[] inside, int[] outside, int[] partStart, Shape[] shapes)
@@ -23,6 +27,7 @@ public sealed class StrandGraph
         _outside = outside;
         _partStart = partStart;
         _shapes = shapes;
+        _partAtBlock = PartAtBlock(partStart, inside.Length);
     }
 
     /// <summary>Number of positions.</summary>
@@ -56,32 +61,30 @@ public sealed class StrandGraph
     /// <summary>The part of a position.</summary>
     public int PartOf(int position)
     {
-        int i = Array.BinarySearch(_partStart, position);
-        if (i < 0)
-            return ~i - 1;
+        int low = _partAtBlock[position >> BlockBits];
+        int high = _partAtBlock[(position >> BlockBits) + 1];
+
         // Parts without positions share their start with the next part; the last of them owns the position.
-        while (i + 1 < _partStart.Length && _partStart[i + 1] == position)
-            i++;
-        return i;
+        while (low < high)
+        {
+            int middle = (low + high + 1) >> 1;
+            if (_partStart[middle] <= position)
+                low = middle;
+            else
+                high = middle - 1;
+        }
+
+        return low;
     }
 
     /// <summary>The port and the place in it of a position.</summary>
     public PositionPlace PlaceOf(int position)
     {
         int part = PartOf(position);
+        Shape shape = _shapes[part];
         int local = position - _partStart[part];
-        IReadOnlyList<PortShape> ports = _shapes[part].Ports;
-        int low = 0, high = ports.Count - 1;
-        while (low < high)
-        {
-            int middle = (low + high + 1) / 2;
-            if (ports[middle].FirstPosition <= local)
-                low = middle;
-            else
-                high = middle - 1;
-        }
-
-        return new PositionPlace(new PortRef(part, low), local - ports[low].FirstPosition + 1);
+        int port = shape.PortAt(local);
+        return new PositionPlace(new PortRef(part, port), local - shape.Ports[port].FirstPosition + 1);
     }
 
     /// <summary>The lane at a position, or null where no interface is.</summary>
@@ -89,5 +92,31 @@ public sealed class StrandGraph
     {
         int part = PartOf(position);
         return _shapes[part].LaneAt(position - _partStart[part]);
+    }
+
+    /// <summary>True where an interface has a lane.</summary>
+    public bool HasLane(int position) => LaneIndexAt(position) >= 0;
+
+    /// <summary>The index of the lane at a position among those of its part, or -1.</summary>
+    public int LaneIndexAt(int position)
+    {
+        int part = PartOf(position);
+        return _shapes[part].LaneIndexAt(position - _partStart[part]);
+    }
+
+    /// <summary>For each block of positions the part of its first one, and the last part at the end.</summary>
+    private static int[] PartAtBlock(int[] partStart, int positions)
+    {
+        var at = new int[(positions >> BlockBits) + 2];
+        int part = 0;
+        for (int block = 0; block < at.Length; block++)
+        {
+            while (part + 1 < partStart.Length && partStart[part + 1] <= block << BlockBits)
+                part++;
+            at[block] = part;
+        }
+
+        at[^1] = partStart.Length - 1;
+        return at;
     }
 }

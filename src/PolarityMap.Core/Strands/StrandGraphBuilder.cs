@@ -60,9 +60,9 @@ public sealed class StrandGraphBuilder
         var inside = new int[_count];
         for (int part = 0; part < _shapes.Count; part++)
         {
-            IReadOnlyList<int> pairs = _shapes[part].Inside;
+            ReadOnlySpan<int> pairs = _shapes[part].Inside.Span;
             int start = _partStart[part];
-            for (int i = 0; i < pairs.Count; i++)
+            for (int i = 0; i < pairs.Length; i++)
                 inside[start + i] = pairs[i] < 0 ? -1 : start + pairs[i];
         }
 

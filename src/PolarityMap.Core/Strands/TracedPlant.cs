@@ -15,7 +15,7 @@ public sealed class TracedPlant
 {
     private readonly int[] _strandOf;
     private readonly int[] _number;
-    private readonly Dictionary<PortRef, Mating> _matingAt = [];
+    private Mating?[]? _matingAt;
 
     private TracedPlant(Plant plant, StrandGraph graph, StrandSet strands)
     {
@@ -37,14 +37,6 @@ public sealed class TracedPlant
         {
             if (_number[s] == 0)
                 _number[s] = next++;
-        }
-
-        foreach (Mating mating in plant.Matings)
-        {
-            if (mating.PositionOfA == 0)
-                _matingAt[mating.A] = mating;
-            if (mating.PositionOfB == 0)
-                _matingAt[mating.B] = mating;
         }
     }
 
@@ -77,7 +69,7 @@ public sealed class TracedPlant
     {
         ReadOnlySpan<int> positions = Strands[strand];
         return positions.Length > 1 && !Strands.IsLoop(strand)
-            && (Graph.LaneAt(positions[0]) is not null || Graph.LaneAt(positions[^1]) is not null);
+            && (Graph.HasLane(positions[0]) || Graph.HasLane(positions[^1]));
     }
 
     /// <summary>The other end of the strand that ends at this position.</summary>
@@ -90,17 +82,26 @@ public sealed class TracedPlant
     /// <summary>The mating of a whole port, or of the single position that a simplex plug takes; null when nothing is mated there.</summary>
     public Mating? MatingAt(int position)
     {
-        if (_matingAt.TryGetValue(Graph.PlaceOf(position).Port, out Mating? mating))
+        Mating?[] at = _matingAt ??= MatingsByPort(Plant);
+        if (at[Plant.NumberOf(Graph.PlaceOf(position).Port)] is { } mating)
             return mating;
         int partner = Graph.Outside[position];
-        return partner >= 0 ? _matingAt.GetValueOrDefault(Graph.PlaceOf(partner).Port) : null;
+        return partner >= 0 ? at[Plant.NumberOf(Graph.PlaceOf(partner).Port)] : null;
     }
 
     /// <summary>The visits of a strand to parts, in order; of a loop, from its first position once round.</summary>
     public IReadOnlyList<Hop> Hops(int strand)
     {
+        var hops = new List<Hop>((Strands[strand].Length / 2) + 1);
+        Hops(strand, hops);
+        return hops;
+    }
+
+    /// <summary>As <see cref="Hops(int)"/>, into a list that is used again for strand after strand.</summary>
+    public void Hops(int strand, List<Hop> hops)
+    {
+        hops.Clear();
         ReadOnlySpan<int> positions = Strands[strand];
-        var hops = new List<Hop>((positions.Length / 2) + 1);
         int i = 0;
         if (Graph.Inside[positions[0]] < 0)
         {
@@ -110,7 +111,6 @@ public sealed class TracedPlant
 
         for (; i < positions.Length; i += 2)
             hops.Add(new Hop(Graph.PartOf(positions[i]), positions[i], i + 1 < positions.Length ? positions[i + 1] : -1));
-        return hops;
     }
 
     /// <summary>The address <c>PART/PORT:POSITION</c> of a position.</summary>
@@ -118,5 +118,20 @@ public sealed class TracedPlant
     {
         PositionPlace place = Graph.PlaceOf(position);
         return Plant.Address(place.Port, place.Position);
+    }
+
+    /// <summary>For each port of the plant the mating that takes the whole of it. Few ask, so it is made when one does.</summary>
+    private static Mating?[] MatingsByPort(Plant plant)
+    {
+        var at = new Mating?[plant.PortCount];
+        foreach (Mating mating in plant.Matings)
+        {
+            if (mating.PositionOfA == 0)
+                at[plant.NumberOf(mating.A)] = mating;
+            if (mating.PositionOfB == 0)
+                at[plant.NumberOf(mating.B)] = mating;
+        }
+
+        return at;
     }
 }

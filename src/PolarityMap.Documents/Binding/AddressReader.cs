@@ -34,7 +34,7 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
     /// <summary>
     /// Reads a text that starts at <paramref name="placeAt"/>(0). Null after a report.
     /// </summary>
-    public IReadOnlyList<Address>? Read(string text, Func<int, SourcePlace> placeAt)
+    public AddressList? Read(string text, Func<int, SourcePlace> placeAt)
     {
         if (reader.Allowance.IsSpent)
             return null;
@@ -72,23 +72,17 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
         bool multiplied = count > Math.Max(partNames.Count, Math.Max(portNames.Count, positions.Count));
         if (multiplied && !reader.Allowance.Names(count, placeAt(0)))
             return null;
-        var addresses = new List<Address>(count);
-        foreach (string partName in partNames)
+        var found = new int[partNames.Count];
+        for (int i = 0; i < found.Length; i++)
         {
-            if (!parts.TryFind(partName, out int part))
+            if (!parts.TryFind(partNames[i], out found[i]))
             {
-                parts.ReportUnknown(reader, placeAt(0), partName, []);
+                parts.ReportUnknown(reader, placeAt(0), partNames[i], []);
                 return null;
-            }
-
-            foreach (string? port in portNames)
-            {
-                foreach (string? position in positions)
-                    addresses.Add(new Address(part, port, position));
             }
         }
 
-        return addresses;
+        return new AddressList(found, portNames, positions);
     }
 
     private IReadOnlyList<string>? Names(string text, int offset, Func<int, SourcePlace> placeAt, bool token)

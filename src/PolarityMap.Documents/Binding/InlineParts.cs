@@ -3,22 +3,42 @@ using PolarityMap.Core.Plants;
 namespace PolarityMap.Documents.Binding;
 
 /// <summary>Gives every cord that a run mentions without a name one from its two ends.</summary>
-internal sealed class InlineParts(PlantBuilder plant, PartNames names, Dictionary<int, PartType> described)
+internal sealed class InlineParts(PlantBuilder plant, PartNames names, List<PartType> described)
 {
     /// <summary>How many cords have had the same ends, so that a free name is found without trying all.</summary>
     private readonly Dictionary<string, int> _alike = [];
 
-    public int Add(InlineStop stop, string from, string to)
+    /// <summary>Makes room for cords to come.</summary>
+    public void Expect(int cords)
     {
-        string ends = $"{from}~{to}";
+        names.Expect(cords);
+        if (cords > described.Count)
+            described.EnsureCapacity(described.Count + cords);
+    }
+
+    /// <summary>Adds a cord and returns its index.</summary>
+    /// <param name="stop">The stop that mentions it.</param>
+    /// <param name="ends">Its two ends, as in <c>SW-1/3~K-1/3</c>.</param>
+    public int Add(InlineStop stop, string ends)
+    {
         string name = ends;
-        int alike = _alike.GetValueOrDefault(ends, 1);
-        while (names.TryFind(name, out _))
-            name = $"{ends}#{++alike}";
-        _alike[ends] = alike;
-        int part = plant.AddPart(BoundPart.Make(name, stop.Type, stop.Shape, stop.Place, plant.Networks, isInline: true));
+        if (names.TryFind(name, out _))
+            name = NextFree(ends);
+        stop.First ??= BoundPart.Make(name, stop.Type, stop.Shape, stop.Place, plant.Networks, isInline: true);
+        int part = plant.AddPart(stop.First.Name == name ? stop.First : stop.First with { Name = name });
         names.TryAdd(name, part);
-        described[part] = stop.Type;
+        described.Add(stop.Type);
         return part;
+    }
+
+    private string NextFree(string ends)
+    {
+        int alike = _alike.GetValueOrDefault(ends, 1);
+        string name;
+        do
+            name = $"{ends}#{++alike}";
+        while (names.TryFind(name, out _));
+        _alike[ends] = alike;
+        return name;
     }
 }

@@ -8,15 +8,16 @@ namespace PolarityMap.Documents.Binding;
 /// </summary>
 internal sealed class Joints(NodeReader reader, PlantBuilder plant)
 {
-    private readonly Dictionary<(PortRef Port, int Position), SourcePlace> _taken = [];
+    private readonly TakenPorts _taken = new(plant);
     private readonly Dictionary<PortRef, List<WaitingPlug>> _adapters = [];
     private readonly List<PortRef> _adapterOrder = [];
 
     private sealed record WaitingPlug(PortRef Plug, KeyingStop? Keys, SourcePlace Place);
 
     /// <summary>Mates two ports at the stop of the second; a position other than 0 takes one position of a wider port for a simplex plug.</summary>
-    public bool Mate(PortRef a, int positionA, SourcePlace placeA, PortRef b, int positionB, KeyingStop? word, SourcePlace place)
+    public bool Mate(PortRef a, int positionA, Stop stopA, PortRef b, int positionB, KeyingStop? word, Stop stop)
     {
+        SourcePlace place = stop.Place;
         PortShape portA = Port(a);
         PortShape portB = Port(b);
         if (a == b && positionA == positionB)
@@ -32,23 +33,19 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!SaysPosition(a, positionA, b, placeA) || !SaysPosition(b, positionB, a, place) || !Spliced(a, b, place) || Keys(portA, portB, Name(a), Name(b), null, word, place) is not { } keys)
+        if (!SaysPosition(a, positionA, b, stopA.Place) || !SaysPosition(b, positionB, a, place) || !Spliced(a, b, place) || Keys(a, b, null, word, place) is not { } keys)
             return false;
-        if (!Take(a, positionA, b, placeA) || !Take(b, positionB, a, place))
+        if (!Take(a, positionA, b, stopA) || !Take(b, positionB, a, stop))
             return true;
-        plant.AddMating(new Mating(a, b, keys, place)
-        {
-            PositionOfA = portA.Face == Face.Simplex ? 0 : positionA,
-            PositionOfB = portB.Face == Face.Simplex ? 0 : positionB,
-        });
+        plant.AddMating(a, portA.Face == Face.Simplex ? 0 : positionA, b, portB.Face == Face.Simplex ? 0 : positionB, null, keys, place);
         return true;
     }
 
     /// <summary>Puts a plug into an adapter. The second plug makes the mating.</summary>
-    public bool Plug(PortRef plug, int position, SourcePlace plugPlace, PortRef adapter, KeyingStop? word, SourcePlace place)
+    public bool Plug(PortRef plug, int position, Stop plugStop, PortRef adapter, KeyingStop? word, SourcePlace place)
     {
         PortShape plugPort = Port(plug);
-        if (plugPort.Keys is not null || !plant.Parts[plug.Part].Shape.IsCable || position > 0)
+        if (plugPort.Keys is not null || !plant.Part(plug.Part).Shape.IsCable || position > 0)
         {
             reader.Problems.Add(place, $"only a plug goes into the adapter {Name(adapter)}, and {Name(plug)} is a port", "a cord or trunk between them");
             return false;
@@ -66,7 +63,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return false;
         }
 
-        if (!Take(plug, 0, adapter, plugPlace))
+        if (!Take(plug, 0, adapter, plugStop))
             return true;
         if (!_adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs))
         {
@@ -93,9 +90,9 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
 
         // An adapter of another family has no keys to lie by; that its plugs do not fit is for the checker to say.
         Keying held = Port(adapter).Keys ?? Keying.Aligned;
-        if (Keys(Port(plugs[0].Plug), plugPort, Name(plugs[0].Plug), Name(plug), held, said, place) is not { } keys)
+        if (Keys(plugs[0].Plug, plug, held, said, place) is not { } keys)
             return false;
-        plant.AddMating(new Mating(plugs[0].Plug, plug, keys, plugs[0].Place) { Through = adapter });
+        plant.AddMating(plugs[0].Plug, 0, plug, 0, adapter, keys, plugs[0].Place);
         return true;
     }
 
@@ -109,9 +106,9 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         }
     }
 
-    private PortShape Port(PortRef port) => plant.Parts[port.Part].Shape.Ports[port.Port];
+    private PortShape Port(PortRef port) => plant.Port(port);
 
-    private string Name(PortRef port) => $"{plant.Parts[port.Part].Name}/{Port(port).Name}";
+    private string Name(PortRef port) => $"{plant.Part(port.Part).Name}/{Port(port).Name}";
 
     private string Describe(PortRef port, int position) => position == 0
         ? $"{Name(port)} ({Article(Port(port).Face)})"
@@ -153,7 +150,7 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         return false;
     }
 
-    private bool IsCableEnd(PortRef port) => plant.Parts[port.Part].Kind == "cable";
+    private bool IsCableEnd(PortRef port) => plant.Part(port.Part).Kind == "cable";
 
     private static bool Fits(Face a, int positionA, Face b, int positionB)
     {
@@ -168,41 +165,30 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
         reader.Problems.Add(word.Place, $"'{word.Text}' says how array keys lie, and {nameA} and {nameB} are {face}; leave it out");
 
     /// <summary>Takes a port for another one. Where it is taken already, the plant keeps the clash and the mating is not made.</summary>
-    private bool Take(PortRef port, int position, PortRef other, SourcePlace place)
+    private bool Take(PortRef port, int position, PortRef other, Stop stop)
     {
-        foreach (((PortRef _, int taken), SourcePlace first) in Conflicts(port, position))
+        if (_taken.Conflict(port, position) is var (taken, first))
         {
-            plant.AddClash(new PortClash(port, position == 0 ? taken : position, other, first, place));
+            plant.AddClash(new PortClash(port, position == 0 ? taken : position, other, first.Place, stop.Place));
             return false;
         }
 
-        _taken[(port, position)] = place;
+        _taken.Take(port, position, stop);
         return true;
-    }
-
-    private IEnumerable<KeyValuePair<(PortRef, int), SourcePlace>> Conflicts(PortRef port, int position)
-    {
-        if (_taken.TryGetValue((port, 0), out SourcePlace whole))
-            yield return new((port, 0), whole);
-        int first = position == 0 ? 1 : position;
-        int last = position == 0 ? Math.Min(2, Port(port).Face.Count) : position;
-        for (int p = first; p <= last; p++)
-        {
-            if (_taken.TryGetValue((port, p), out SourcePlace single))
-                yield return new((port, p), single);
-        }
     }
 
     /// <summary>
     /// How the keys lie: as the document says, else as the adapter or the port that holds one has it. Only arrays have keys.
     /// </summary>
-    private Keying? Keys(PortShape a, PortShape b, string nameA, string nameB, Keying? adapter, KeyingStop? word, SourcePlace place)
+    private Keying? Keys(PortRef portA, PortRef portB, Keying? adapter, KeyingStop? word, SourcePlace place)
     {
+        PortShape a = Port(portA);
+        PortShape b = Port(portB);
         if (a.Face.Family != ConnectorFamily.Array || b.Face.Family != ConnectorFamily.Array)
         {
             if (word is null)
                 return Keying.Aligned;
-            ReportNoKeys(word, nameA, nameB, a.Face.Family == ConnectorFamily.Array ? b.Face : a.Face);
+            ReportNoKeys(word, Name(portA), Name(portB), a.Face.Family == ConnectorFamily.Array ? b.Face : a.Face);
             return null;
         }
 
@@ -221,13 +207,13 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             return ofAdapter;
         if (a.Keys is { } one && b.Keys is { } other && one != other)
         {
-            reader.Problems.Add(place, $"{nameA} has keys {one.Word()} and {nameB} keys {other.Word()}", "opposed or aligned as a stop between them");
+            reader.Problems.Add(place, $"{Name(portA)} has keys {one.Word()} and {Name(portB)} keys {other.Word()}", "opposed or aligned as a stop between them");
             return null;
         }
 
         if ((a.Keys ?? b.Keys) is { } own)
             return own;
-        reader.Problems.Add(place, $"{nameA} and {nameB} meet without an adapter that says how their keys lie", "opposed or aligned as a stop between them, or a port of an array panel");
+        reader.Problems.Add(place, $"{Name(portA)} and {Name(portB)} meet without an adapter that says how their keys lie", "opposed or aligned as a stop between them, or a port of an array panel");
         return null;
     }
 }

@@ -37,7 +37,7 @@ internal sealed class LinkBinder(NodeReader reader, PlantBuilder plant, AddressR
                 return;
             }
 
-            plant.AddLink(new Link(a, b, scalar.Place));
+            plant.AddLink(a, b, scalar.Place);
         }
     }
 

@@ -9,7 +9,7 @@ namespace PolarityMap.Documents.Binding;
 /// Lays the as-built differences over a bound design: parts that are of another type, plugs exchanged, moved or pulled.
 /// </summary>
 internal sealed class OverlayBinder(
-    NodeReader reader, PlantBuilder plant, PartNames parts, PartTypes types, AttributeReader attributes, AddressReader addresses, Dictionary<int, PartType> described)
+    NodeReader reader, PlantBuilder plant, PartNames parts, PartTypes types, AttributeReader attributes, AddressReader addresses, List<PartType> described)
 {
     /// <summary>The most differences: a site that differs at more places is another plant.</summary>
     private const int MostDifferences = 10_000;

@@ -8,6 +8,13 @@ internal sealed class PartNames
 
     public bool TryFind(string name, out int part) => _index.TryGetValue(name, out part);
 
+    /// <summary>Makes room for names to come, where they at least double what there is.</summary>
+    public void Expect(int names)
+    {
+        if (names > _index.Count)
+            _index.EnsureCapacity(_index.Count + names);
+    }
+
     public bool TryAdd(string name, int part) => _index.TryAdd(name, part);
 
     /// <summary>Reports a name that is no part, once for each name.</summary>

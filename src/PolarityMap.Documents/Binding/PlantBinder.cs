@@ -11,7 +11,7 @@ internal sealed class PlantBinder
     private readonly NodeReader _reader;
     private readonly PlantBuilder _plant = new();
     private readonly PartNames _names = new();
-    private readonly Dictionary<int, PartType> _described = [];
+    private readonly List<PartType> _described = [];
     private readonly AttributeReader _attributes;
     private readonly PartTypes _types;
     private readonly AddressReader _addresses;
@@ -156,6 +156,8 @@ internal sealed class PlantBinder
 
         // Parts that are alike share all but their names.
         Part model = BoundPart.Make(names[0], type, shape, entry.Key.Place, _plant.Networks);
+        _plant.Expect(names.Count, 0);
+        _names.Expect(names.Count);
         foreach (string name in names)
         {
             if (_names.TryFind(name, out int first))
@@ -166,7 +168,7 @@ internal sealed class PlantBinder
 
             int index = _plant.AddPart(model with { Name = name });
             _names.TryAdd(name, index);
-            _described[index] = type;
+            _described.Add(type);
         }
     }
 

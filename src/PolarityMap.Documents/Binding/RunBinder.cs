@@ -1,3 +1,4 @@
+using System.Text;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Documents.Yaml;
@@ -7,8 +8,10 @@ namespace PolarityMap.Documents.Binding;
 /// <summary>Turns runs into matings: consecutive stops are mated, chain by chain.</summary>
 internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReader stops, Joints joints, InlineParts inline)
 {
+    private readonly StringBuilder _ends = new();
+
     /// <summary>A part of a chain with the ports by which the chain comes to it and goes on.</summary>
-    private readonly record struct Station(int Part, int Entry, int Exit, int Position, SourcePlace Place)
+    private readonly record struct Station(int Part, int Entry, int Exit, int Position, Stop Stop)
     {
         public bool IsAdapter { get; init; }
     }
@@ -32,6 +35,9 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
                 return;
         }
 
+        int cords = all.Count(s => s is InlineStop);
+        plant.Expect(chains * cords, chains * (all.Count - 1));
+        inline.Expect(chains * cords);
         for (int chain = 0; chain < chains; chain++)
         {
             if (!BindChain(all, chain))
@@ -105,15 +111,15 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
     {
         if (from.IsAdapter && to.IsAdapter)
         {
-            reader.Problems.Add(to.Place, "two adapters do not mate", "a cord or trunk between them");
+            reader.Problems.Add(to.Stop.Place, "two adapters do not mate", "a cord or trunk between them");
             return false;
         }
 
         if (to.IsAdapter)
-            return joints.Plug(new PortRef(from.Part, from.Exit), from.Position, from.Place, new PortRef(to.Part, to.Entry), keys, to.Place);
+            return joints.Plug(new PortRef(from.Part, from.Exit), from.Position, from.Stop, new PortRef(to.Part, to.Entry), keys, to.Stop.Place);
         if (from.IsAdapter)
-            return joints.Plug(new PortRef(to.Part, to.Entry), to.Position, to.Place, new PortRef(from.Part, from.Exit), keys, to.Place);
-        return joints.Mate(new PortRef(from.Part, from.Exit), from.Position, from.Place, new PortRef(to.Part, to.Entry), to.Position, keys, to.Place);
+            return joints.Plug(new PortRef(to.Part, to.Entry), to.Position, to.Stop, new PortRef(from.Part, from.Exit), keys, to.Stop.Place);
+        return joints.Mate(new PortRef(from.Part, from.Exit), from.Position, from.Stop, new PortRef(to.Part, to.Entry), to.Position, keys, to.Stop);
     }
 
     private Station? StationOf(List<Stop> all, int index, int chain)
@@ -123,38 +129,50 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         bool isLast = index == all.Count - 1;
         if (stop is InlineStop cord)
         {
-            int part = inline.Add(cord, Neighbour(all, index, chain, -1), Neighbour(all, index, chain, 1));
+            int part = inline.Add(cord, Ends(all, index, chain));
             return Through(part, null, stop, isFirst, isLast);
         }
 
         Address address = ((AddressStop)stop).Addresses[chain];
-        Shape shape = plant.Parts[address.Part].Shape;
+        Shape shape = plant.Part(address.Part).Shape;
         return shape.IsCable
             ? Through(address.Part, address, stop, isFirst, isLast)
             : At(address, stop, isFirst || isLast);
     }
 
-    /// <summary>The address of the neighbouring stop, for the name of a cord.</summary>
-    private string Neighbour(List<Stop> all, int index, int chain, int step)
+    /// <summary>The addresses of the neighbouring stops, for the name of a cord.</summary>
+    private string Ends(List<Stop> all, int index, int chain)
     {
-        for (int i = index + step; i >= 0 && i < all.Count; i += step)
+        _ends.Clear();
+        AppendNeighbour(all, index, chain, -1);
+        _ends.Append('~');
+        AppendNeighbour(all, index, chain, 1);
+        return _ends.ToString();
+    }
+
+    private void AppendNeighbour(List<Stop> all, int index, int chain, int step)
+    {
+        int i = index + step;
+        while (i >= 0 && i < all.Count && all[i] is KeyingStop)
+            i += step;
+        if (i < 0 || i >= all.Count || all[i] is not AddressStop stop)
         {
-            if (all[i] is KeyingStop)
-                continue;
-            if (all[i] is not AddressStop stop)
-                break;
-            Address a = stop.Addresses[chain];
-            string name = plant.Parts[a.Part].Name;
-            return a.Port is null ? name : a.Position is null ? $"{name}/{a.Port}" : $"{name}/{a.Port}:{a.Position}";
+            _ends.Append("open");
+            return;
         }
 
-        return "open";
+        Address a = stop.Addresses[chain];
+        _ends.Append(plant.Part(a.Part).Name);
+        if (a.Port is not null)
+            _ends.Append('/').Append(a.Port);
+        if (a.Position is not null)
+            _ends.Append(':').Append(a.Position);
     }
 
     /// <summary>A port of something that is not a cable: a run begins or ends there, unless it is an adapter.</summary>
     private Station? At(Address address, Stop stop, bool isEnd)
     {
-        Part part = plant.Parts[address.Part];
+        Part part = plant.Part(address.Part);
         int port = address.Port is null
             ? part.Shape.Ports.Count == 1 ? 0 : -1
             : PortIndex.Find(part.Shape, address.Port);
@@ -181,14 +199,14 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
             return null;
         }
 
-        return new Station(address.Part, port, port, position, stop.Place) { IsAdapter = shape.IsAdapter };
+        return new Station(address.Part, port, port, position, stop) { IsAdapter = shape.IsAdapter };
     }
 
     /// <summary>A cable: entered at its near end and left at its far end, or the reverse when its far end is named first.</summary>
     private Station? Through(int part, Address? address, Stop stop, bool isFirst, bool isLast)
     {
-        Shape shape = plant.Parts[part].Shape;
-        string name = plant.Parts[part].Name;
+        Shape shape = plant.Part(part).Shape;
+        string name = plant.Part(part).Name;
         if (address?.Position is { } position)
         {
             reader.Problems.Add(stop.Place, $"a run takes a whole end of {name}, not position {PartNames.Shorten(position)} of it", $"an end such as {name}/{shape.Ports[0].Name}");
@@ -200,7 +218,7 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
         int leg = 0;
         if (named >= 0)
             leg = shape.Ports[named].Leg;
-        else if (address?.Port is { } number && !(int.TryParse(number, System.Globalization.NumberStyles.None, null, out leg) && shape.Ports.Any(p => p.Leg == leg && leg > 0)))
+        else if (address?.Port is { } number && !(int.TryParse(number, System.Globalization.NumberStyles.None, null, out leg) && HasLeg(shape, leg)))
         {
             reader.Unknown(stop.Place, $"{name} has no end or leg '{PartNames.Shorten(number)}'", number, [.. shape.Ports.Select(p => p.Name)]);
             return null;
@@ -215,7 +233,18 @@ internal sealed class RunBinder(NodeReader reader, PlantBuilder plant, StopReade
             return null;
         }
 
-        return new Station(part, entry, exit, 0, stop.Place);
+        return new Station(part, entry, exit, 0, stop);
+    }
+
+    private static bool HasLeg(Shape shape, int leg)
+    {
+        foreach (PortShape port in shape.Ports)
+        {
+            if (port.Leg == leg && leg > 0)
+                return true;
+        }
+
+        return false;
     }
 
     private static Side Other(Side side) => side == Side.Near ? Side.Far : Side.Near;

@@ -1,4 +1,5 @@
 using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Documents.Binding;
 
@@ -17,7 +18,11 @@ internal abstract record Stop(SourcePlace Place, string Text);
 internal sealed record KeyingStop(SourcePlace Place, string Text, Keying Keys) : Stop(Place, Text);
 
 /// <summary>Named parts, one for each chain of the run or the same for all.</summary>
-internal sealed record AddressStop(SourcePlace Place, string Text, IReadOnlyList<Address> Addresses) : Stop(Place, Text);
+internal sealed record AddressStop(SourcePlace Place, string Text, AddressList Addresses) : Stop(Place, Text);
 
 /// <summary>A cord that needs no name: every chain gets its own.</summary>
-internal sealed record InlineStop(SourcePlace Place, string Text, PartType Type, Shape Shape) : Stop(Place, Text);
+internal sealed record InlineStop(SourcePlace Place, string Text, PartType Type, Shape Shape) : Stop(Place, Text)
+{
+    /// <summary>The cord of the first chain; those of the others share all but their names with it.</summary>
+    public Part? First { get; set; }
+}

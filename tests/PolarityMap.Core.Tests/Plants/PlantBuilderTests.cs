@@ -52,6 +52,36 @@ public sealed class PlantBuilderTests
         Assert.Equal("L/1", plant.Address(plant.Links[0].To));
     }
 
+    // Source: the method's own contract; the parts are added against the order in which the matings mention them.
+    [Fact]
+    public void A_builder_that_goes_on_after_a_plant_leaves_the_plant_as_it_was()
+    {
+        Shape cord = Bench.ShapeOf("duplex cord", v => v.Set("type", "A-to-B"));
+        Shape ports = Bench.ShapeOf("duplex interface", v => v.Set("ports", 2));
+        var builder = new PlantBuilder();
+        int right = builder.AddPart(new Part("R", "duplex interface", ports, default));
+        int first = builder.AddPart(new Part("C", "duplex cord", cord, default));
+        int left = builder.AddPart(new Part("L", "duplex interface", ports, default));
+        var mating = new Mating(new PortRef(left, 0), new PortRef(first, 0), Keying.Aligned, default);
+        builder.AddMating(mating);
+        builder.AddLink(new Link(new LinkEnd(new PortRef(left, 0), 0), new LinkEnd(new PortRef(right, 1), 0), default));
+        Plant before = builder.Build();
+        builder.AddMating(new Mating(new PortRef(first, 1), new PortRef(right, 1), Keying.Aligned, default));
+        Plant after = builder.Build();
+
+        Assert.Equal(["L", "C", "R"], before.Parts.Select(p => p.Name));
+        Assert.Equal(new PortRef(left, 0), mating.A);
+        foreach (Plant plant in (Plant[])[before, after])
+        {
+            Assert.Equal("L/1", plant.Address(plant.Matings[0].A));
+            Assert.Equal("C/near", plant.Address(plant.Matings[0].B));
+            Assert.Equal("R/2", plant.Address(plant.Links[0].To));
+        }
+
+        Assert.Single(before.Matings);
+        Assert.Equal("R/2", after.Address(after.Matings[1].B));
+    }
+
     [Fact]
     public void Faces_that_differ_may_be_tried_and_no_fibre_meets_another()
     {

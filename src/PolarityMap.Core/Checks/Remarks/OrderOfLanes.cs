@@ -14,11 +14,11 @@ internal static class OrderOfLanes
         var seen = new HashSet<(PortRef, PortRef)>();
         foreach ((PortRef port, Landing landing) in context.WiredLanes())
         {
-            if (landing.EndLane is not { } far || !landing.IsHeard || landing.End < landing.Start || landing.EndPort == port)
-                continue;
             PortShape here = context.Plant.Port(port);
+            if (!HasNumberedLanes(here.Face) || !landing.IsHeard || landing.End < landing.Start || landing.EndPort == port || landing.EndLane is not { } far)
+                continue;
             PortShape there = context.Plant.Port(landing.EndPort);
-            if (!HasNumberedLanes(here.Face) || !HasNumberedLanes(there.Face) || !AreOneLink(context, port, landing, here, there)
+            if (!HasNumberedLanes(there.Face) || !AreOneLink(context, port, landing, here, there)
                 || InGroup(context, port, landing.Lane) == InGroup(context, landing.EndPort, far) || !seen.Add((port, landing.EndPort)))
                 continue;
             remarks.Add(new Remark(

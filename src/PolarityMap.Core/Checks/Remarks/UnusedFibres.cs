@@ -13,6 +13,8 @@ internal static class UnusedFibres
     {
         // Parts of one description say the same: one remark for them all.
         var alike = new Dictionary<(string Words, SourcePlace Place), List<string>>();
+        var dark = new List<int>();
+        var nowhere = new List<int>();
         for (int index = 0; index < context.Plant.Parts.Count; index++)
         {
             Part part = context.Plant.Parts[index];
@@ -25,7 +27,7 @@ internal static class UnusedFibres
                 // The two ends of a leg have the same fibres; where one side is narrower, each side has its own.
                 if (port.Base == 0 || part.SpareLegs.Contains(port.Leg) || (port.Side == Side.Far && IsTwin(part.Shape, port)))
                     continue;
-                if (Words(context, new PortRef(index, p), port) is not { } words)
+                if (Words(context, new PortRef(index, p), port, dark, nowhere) is not { } words)
                     continue;
                 if (!alike.TryGetValue((words, part.Place), out List<string>? names))
                     alike[(words, part.Place)] = names = [];
@@ -41,13 +43,24 @@ internal static class UnusedFibres
     }
 
     /// <summary>True when the leg's near end shows the same fibres.</summary>
-    private static bool IsTwin(Shape shape, PortShape far) =>
-        shape.IsCable && shape.Ports.Any(p => p.Side == Side.Near && p.Leg == far.Leg && p.Base == far.Base);
-
-    private static string? Words(CheckContext context, PortRef port, PortShape shape)
+    private static bool IsTwin(Shape shape, PortShape far)
     {
-        var dark = new List<int>();
-        var nowhere = new List<int>();
+        if (!shape.IsCable)
+            return false;
+        foreach (PortShape port in shape.Ports)
+        {
+            if (port.Side == Side.Near && port.Leg == far.Leg && port.Base == far.Base)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>What to say of a port, or null. The lists are filled again for port after port.</summary>
+    private static string? Words(CheckContext context, PortRef port, PortShape shape, List<int> dark, List<int> nowhere)
+    {
+        dark.Clear();
+        nowhere.Clear();
         bool anyLit = false;
         int first = context.Traced.Graph.PositionOf(port, 1);
         foreach (int position in ArrayBase.Of(shape.Base).Used)

@@ -62,8 +62,6 @@ public sealed class ConnectorFamilies : MatingRule
             return fault;
         PortShape a = plant.Port(mating.A);
         PortShape b = plant.Port(mating.B);
-        string sideA = MatingText.A(plant, mating);
-        string sideB = MatingText.B(plant, mating);
         if (plant.Fits(mating) || a.Face.Family == b.Face.Family)
         {
             // Faces of one family that differ are M04, but for bare fibres, which have no connector at all.
@@ -84,7 +82,7 @@ public sealed class ConnectorFamilies : MatingRule
 
         StopFault Different(string wordA, string wordB) => new(
             $"{wordA} {wordB}",
-            $"{sideA} is {wordA} and {sideB} is {wordB}, which do not go together",
+            $"{MatingText.A(plant, mating)} is {wordA} and {MatingText.B(plant, mating)} is {wordB}, which do not go together",
             "the same connector on both sides",
             $"{wordA} on {wordB}");
     }

@@ -42,12 +42,12 @@ public sealed class DarkTransmit : Rule
     {
         PortRef? last = null;
         var dark = new List<Landing>();
-        foreach ((PortRef port, Landing landing) in context.WiredLanes())
+        foreach ((PortRef port, Landing landing) in context.LanesAmiss)
         {
             if (last != port)
                 Report(context, last, dark, findings);
             last = port;
-            if (landing.Lane.Direction != LaneDirection.Receive && landing.EndLane is null && !context.IsRefused(landing.EndPort))
+            if (landing.Lane.Direction != LaneDirection.Receive && !landing.ReachesLane && !context.IsRefused(landing.EndPort))
                 dark.Add(landing);
         }
 

@@ -62,7 +62,10 @@ public sealed class ForeignPart : Rule
 
     public override void Check(CheckContext context, List<Finding> findings)
     {
+        // One network has no other to stray into.
         Plant plant = context.Plant;
+        if (plant.Networks.Count < 2)
+            return;
         foreach (Stray stray in context.Separation.Strands.Strays)
         {
             Part part = plant.Parts[stray.Part];

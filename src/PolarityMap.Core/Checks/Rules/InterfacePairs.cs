@@ -16,10 +16,10 @@ internal static class InterfacePairs
         Func<CheckContext, Pair, (string Message, string Expected, string Actual)> say)
     {
         var pairs = new Dictionary<(PortRef, PortRef), (Pair Pair, List<int> Strands)>();
-        foreach ((PortRef port, Landing landing) in context.WiredLanes())
+        foreach ((PortRef port, Landing landing) in context.LanesAmiss)
         {
             // Each strand is seen from both of its ends; once is enough.
-            if (landing.EndLane is null || landing.End < landing.Start || !applies(landing))
+            if (!landing.ReachesLane || landing.End < landing.Start || !applies(landing))
                 continue;
             if (!pairs.TryGetValue((port, landing.EndPort), out var found))
                 pairs[(port, landing.EndPort)] = found = (new Pair(port, landing.EndPort, landing), []);

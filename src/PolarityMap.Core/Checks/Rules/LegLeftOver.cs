@@ -50,7 +50,7 @@ public sealed class LegLeftOver : Rule
         for (int index = 0; index < context.Plant.Parts.Count; index++)
         {
             Part part = context.Plant.Parts[index];
-            var open = new SortedSet<int>();
+            SortedSet<int>? open = null;
             bool anyMated = false;
             for (int p = 0; p < part.Shape.Ports.Count; p++)
             {
@@ -58,11 +58,11 @@ public sealed class LegLeftOver : Rule
                 bool mated = context.IsMated(new PortRef(index, p));
                 anyMated |= mated;
                 if (port.Leg > 0 && !mated && !part.SpareLegs.Contains(port.Leg))
-                    open.Add(port.Leg);
+                    (open ??= []).Add(port.Leg);
             }
 
             // A part with nothing mated at all is W02.
-            if (open.Count == 0 || !anyMated)
+            if (open is null || !anyMated)
                 continue;
             string legs = open.Count == 1 ? $"leg {open.Min}" : $"legs {string.Join(", ", open)}";
             findings.Add(new Finding(

@@ -67,11 +67,7 @@ internal static class PlugExchange
             return null;
         PortRef portA = traced.Graph.PlaceOf(a).Port;
         PortRef portB = traced.Graph.PlaceOf(b).Port;
-        var landing = new Landing(a, laneA, traced.StrandOf(a), b, portB, laneB)
-        {
-            Application = traced.Plant.Port(portA).Application,
-            EndApplication = traced.Plant.Port(portB).Application,
-        };
+        Landing landing = context.Meet(portA, a, traced.Graph.LaneIndexAt(a), b) with { Links = 0, EndLinks = 0 };
         if (portA == portB || !landing.IsHeard || Meant(context, portA, laneA, portB, laneB) is not { } meantA || Meant(context, portB, laneB, portA, laneA) is not { } meantB)
             return null;
         (int from, int to) = laneA.Direction == LaneDirection.Receive ? (b, a) : (a, b);

@@ -39,10 +39,10 @@ public sealed class ReturnsToOwnInterface : Rule
 
     public override void Check(CheckContext context, List<Finding> findings)
     {
-        foreach ((PortRef port, Landing landing) in context.WiredLanes())
+        foreach ((PortRef port, Landing landing) in context.LanesAmiss)
         {
             // A strand between two lanes is met from both; its first end counts.
-            if (landing.EndPort != port || (landing.EndLane is not null && landing.End < landing.Start))
+            if (landing.EndPort != port || (landing.ReachesLane && landing.End < landing.Start))
                 continue;
             string address = context.Plant.Address(port);
             string far = landing.EndLane is { } lane ? $"own {lane.Direction.Word()}" : "own port, at a position without a lane";

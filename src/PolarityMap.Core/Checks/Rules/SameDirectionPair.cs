@@ -20,7 +20,7 @@ internal sealed class SameDirectionPair(PortRef a, PortRef b)
     public static IEnumerable<SameDirectionPair> All(CheckContext context)
     {
         var pairs = new Dictionary<(PortRef, PortRef), SameDirectionPair>();
-        foreach ((PortRef port, Landing landing) in context.WiredLanes())
+        foreach ((PortRef port, Landing landing) in context.LanesAmiss)
         {
             // Each strand is met from both ends; its first end counts.
             if (!landing.MeetsSame || landing.EndPort == port || landing.End < landing.Start || context.Outcomes.IsInCrossedPair(landing.Strand))

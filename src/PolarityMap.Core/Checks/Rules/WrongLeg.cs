@@ -55,11 +55,13 @@ public sealed class WrongLeg : Rule
             if (outcome.Miss != Miss.WrongLeg || outcome.Group[0] != outcome.Index)
                 continue;
             (int part, int leg, int other) = outcome.Legs;
-            bool exchanged = outcome.Group.Any(i => context.Outcomes.All[i].Legs.Leg == other);
+            bool exchanged = AnyOf(context, outcome.Group, other);
             string name = context.Plant.Parts[part].Name;
             findings.Add(DestinationText.ForGroup(this, context, outcome.Group, exchanged
                 ? $"legs {Math.Min(leg, other)} and {Math.Max(leg, other)} of {name} have changed places: their {outcome.Group.Count} links come out at each other's ports"
                 : $"leg {leg} of {name} comes out where leg {other} should: its {outcome.Group.Count} links land there"));
         }
     }
+
+    private static bool AnyOf(CheckContext context, IReadOnlyList<int> links, int leg) => links.Any(i => context.Outcomes.All[i].Legs.Leg == leg);
 }

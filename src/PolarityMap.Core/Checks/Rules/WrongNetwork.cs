@@ -44,10 +44,13 @@ public sealed class WrongNetwork : Rule
 
     public override void Check(CheckContext context, List<Finding> findings)
     {
+        // One network has no other to be joined to.
+        if (context.Plant.Networks.Count < 2)
+            return;
         var bridges = new Dictionary<(PortRef A, PortRef B), List<int>>();
         foreach ((PortRef port, Landing landing) in context.WiredLanes())
         {
-            if (landing.EndLane is null || landing.End < landing.Start || NetworkOf(context, port) is not { } here
+            if (!landing.ReachesLane || landing.End < landing.Start || NetworkOf(context, port) is not { } here
                 || NetworkOf(context, landing.EndPort) is not { } there || here == there)
                 continue;
             if (!bridges.TryGetValue((port, landing.EndPort), out List<int>? strands))
