@@ -33,6 +33,11 @@ internal sealed class Utf8Text(int capacity)
         return this;
     }
 
+    /// <summary>Free bytes to write into; <see cref="Advance"/> says how many were written.</summary>
+    public Span<byte> Reserve(int length) => Room(length);
+
+    public void Advance(int length) => Length += length;
+
     public void Clear() => Length = 0;
 
     public override string ToString() => Encoding.UTF8.GetString(_bytes, 0, Length);
