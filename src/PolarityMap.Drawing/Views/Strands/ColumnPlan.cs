@@ -8,16 +8,80 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal static class ColumnPlan
 {
-    public static Layout Make(StrandHops all, IReadOnlyList<Piece> pieces)
+    /// <param name="all">The visits of strands.</param>
+    /// <param name="pieces">What is shown.</param>
+    /// <param name="highest">The most height that a drawing may take.</param>
+    /// <returns>The layout, or null when its rows alone take more height, however they are laid out.</returns>
+    public static Layout? Make(StrandHops all, IReadOnlyList<Piece> pieces, double highest)
+    {
+        // Sums of many heights may differ from their product in the last places.
+        const double rounding = 1e-6;
+        ColumnRanks ranks = Ranked(all, pieces);
+        return LeastHeight(all, ranks, pieces) > highest + rounding ? null : Make(all, ranks, pieces);
+    }
+
+    /// <summary>Puts the parts into columns, however many rows they have.</summary>
+    public static Layout Make(StrandHops all, IReadOnlyList<Piece> pieces) => Make(all, Ranked(all, pieces), pieces);
+
+    private static ColumnRanks Ranked(StrandHops all, IReadOnlyList<Piece> pieces)
     {
         ColumnRanks ranks = all.Ranks;
         ranks.Clear();
         foreach (Piece piece in pieces)
             ranks.Add(Shown(all, piece));
         ranks.Rank(all.Refused);
+        return ranks;
+    }
+
+    /// <summary>
+    /// The height of the rows at one side of the fullest column, counted before any is made, and of what stands above the first of
+    /// them at the least.
+    /// </summary>
+    private static double LeastHeight(StrandHops all, ColumnRanks ranks, IReadOnlyList<Piece> pieces)
+    {
+        var left = new List<int>();
+        var right = new List<int>();
+        foreach (Piece piece in pieces)
+        {
+            int column = -1;
+            foreach (Hop hop in Shown(all, piece))
+            {
+                int target = Math.Max(ranks.RankOf(hop.Part), column + 1);
+                while (left.Count <= target)
+                {
+                    left.Add(0);
+                    right.Add(0);
+                }
+
+                // The first visit begins where its part stands; between two a strand passes columns.
+                for (int passed = column < 0 ? target : column + 1; passed < target; passed++)
+                {
+                    left[passed]++;
+                    right[passed]++;
+                }
+
+                column = target;
+                left[column] += hop.In >= 0 ? 1 : 0;
+                right[column] += hop.Out >= 0 ? 1 : 0;
+            }
+        }
+
+        int most = 0;
+        bool isEntered = false;
+        for (int c = 0; c < left.Count; c++)
+        {
+            most = Math.Max(most, Math.Max(left[c], right[c]));
+            isEntered |= left[c] > 0;
+        }
+
+        return (most * Measures.Pitch) + (isEntered ? ColumnText.LeastAbove : 0);
+    }
+
+    private static Layout Make(StrandHops all, ColumnRanks ranks, IReadOnlyList<Piece> pieces)
+    {
         var layout = new Layout(pieces.Count);
         foreach (Piece piece in pieces)
-            AddWay(all, layout, ranks, new Way(piece, all.GoesOn(piece)), Shown(all, piece));
+            AddWay(all, layout, ranks, new Way(piece, all.GoesOn(piece), piece.Count), Shown(all, piece));
         foreach (List<Node> column in layout.Columns)
         {
             foreach (Node node in column)
@@ -55,7 +119,6 @@ internal static class ColumnPlan
         int strand = way.Strand;
         int column = ranks.RankOf(hops[0].Part) - 1;
         way.FirstColumn = column + 1;
-        way.Passages.EnsureCapacity(hops.Length);
         Row? before = null;
         foreach (Hop hop in hops)
         {

@@ -60,6 +60,9 @@ internal sealed class ColumnText
     /// <summary>The name above a large box; cords without a name have none.</summary>
     public static string NameAbove(SheetText text, int part) => text.Traced.Plant.Parts[part].IsInline ? "" : text.Name(part);
 
+    /// <summary>Height above any box: over the head of a column of small ones there is more.</summary>
+    public const double LeastAbove = 1.2;
+
     /// <summary>Height of the lines above a large box.</summary>
-    public static double AboveHeight(bool hasName, int linesOfCaption) => (hasName ? CapHeights.Part + 1.6 : 0) + (linesOfCaption * Measures.LineOfText) + 1.2;
+    public static double AboveHeight(bool hasName, int linesOfCaption) => (hasName ? CapHeights.Part + 1.6 : 0) + (linesOfCaption * Measures.LineOfText) + LeastAbove;
 }

@@ -149,7 +149,8 @@ internal readonly record struct Passage(Node? Node, Row? In, Row? Out);
 /// <summary>A strand, or a stretch of one, with its passages from column <see cref="FirstColumn"/> on without a gap.</summary>
 /// <param name="piece">What is shown of the strand.</param>
 /// <param name="goesOn">True when the strand goes on beyond the right end.</param>
-internal sealed class Way(Piece piece, bool goesOn)
+/// <param name="visits">How many visits to parts it has.</param>
+internal sealed class Way(Piece piece, bool goesOn, int visits)
 {
     public Piece Piece => piece;
 
@@ -165,7 +166,7 @@ internal sealed class Way(Piece piece, bool goesOn)
 
     public int LastColumn => FirstColumn + Passages.Count - 1;
 
-    public List<Passage> Passages { get; } = [];
+    public List<Passage> Passages { get; } = new(visits);
 }
 
 /// <summary>Columns of boxes, and the strands' ways through them.</summary>
@@ -230,20 +231,5 @@ internal sealed class Layout(int ways)
             if (row.Before is not null)
                 yield return row;
         }
-    }
-
-    /// <summary>The rows that the fullest column has one below the other: no drawing of it has fewer slots.</summary>
-    public int LeastSlots()
-    {
-        int most = 0;
-        for (int c = 0; c < Columns.Count; c++)
-        {
-            int rows = Passing[c].Count;
-            foreach (Node node in Columns[c])
-                rows += node.RowCount;
-            most = Math.Max(most, rows);
-        }
-
-        return most;
     }
 }

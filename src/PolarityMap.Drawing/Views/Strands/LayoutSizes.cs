@@ -161,21 +161,6 @@ internal sealed class LayoutSizes
 
     private static double Head(int lines) => (Math.Max(2, lines) * Measures.LineOfText) + 1.5;
 
-    /// <summary>No drawing of a layout is less high than this, whatever its slots.</summary>
-    public static double LeastHeight(Layout layout)
-    {
-        foreach (List<Node> column in layout.Columns)
-        {
-            foreach (Node node in column)
-            {
-                if (node.NameInside && node.Left.Count > 0)
-                    return (layout.LeastSlots() * Measures.Pitch) + Head(2);
-            }
-        }
-
-        return layout.LeastSlots() * Measures.Pitch;
-    }
-
     private ColumnSize MeasureColumn(List<Node> nodes)
     {
         double leftCell = 0, leftWords = 0, rightCell = 0, rightWords = 0;

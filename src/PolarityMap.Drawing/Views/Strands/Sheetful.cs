@@ -81,8 +81,7 @@ internal sealed class Sheetful
     /// <param name="below">Height to leave free below the drawing.</param>
     public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, IReadOnlyList<SheetFormat> papers, double below = 0)
     {
-        Layout layout = ColumnPlan.Make(hops, pieces);
-        if (!MayFit(layout, papers, below))
+        if (ColumnPlan.Make(hops, pieces, HighestOf(papers) - below) is not { } layout)
             return null;
         var draft = new Draft(hops, input, layout, pieces, names);
         foreach (SheetFormat paper in papers)
@@ -116,15 +115,13 @@ internal sealed class Sheetful
         return null;
     }
 
-    /// <summary>False when the rows alone are more than the highest of the papers takes, however they are laid out.</summary>
-    private static bool MayFit(Layout layout, IReadOnlyList<SheetFormat> papers, double below)
+    /// <summary>The most height that a drawing has on any of the papers.</summary>
+    private static double HighestOf(IReadOnlyList<SheetFormat> papers)
     {
-        // Sums of many heights may differ from their product in the last places.
-        const double rounding = 1e-6;
         double highest = 0;
         foreach (SheetFormat paper in papers)
-            highest = Math.Max(highest, SheetFrame.FreeOf(paper).Height - Legend.LeastFootHeight - Draft.Clear - below);
-        return LayoutSizes.LeastHeight(layout) <= highest + rounding;
+            highest = Math.Max(highest, SheetFrame.FreeOf(paper).Height - Legend.LeastFootHeight - Draft.Clear);
+        return highest;
     }
 
     /// <summary>The strands on as many sheets of a paper as they need; null when a single column is wider or higher than it.</summary>
