@@ -76,11 +76,10 @@ internal sealed class DrawCommand : ICommandFile
         title = title with { Date = date ?? title.Date, Revision = parsed.GetValue(_revision) ?? title.Revision };
         SheetFileOptions options = FileOptions(parsed, title, path);
         IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet: SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase));
-        var sheets = new (string, DrawingSheet)[planned.Count];
-        for (int i = 0; i < sheets.Length; i++)
-            sheets[i] = (planned[i].Name, planned[i].Draw(new SheetPlace(i + 1, sheets.Length)));
         context.Out.WriteLine(report.Verdict());
-        Write(context, target, sheets, options);
+
+        // Each sheet is drawn when it is written, so that no more than one is kept.
+        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options);
         return ExitStatus.Clean;
     }
 
@@ -104,7 +103,7 @@ internal sealed class DrawCommand : ICommandFile
         }
 
         SheetFileOptions options = FileOptions(parsed, plants[0].Plant.Title, target);
-        Write(context, target, [("figure", CompareFigure.Draw(inputs, ""))], options);
+        Write(context, target, [("figure", () => CompareFigure.Draw(inputs, ""))], options);
         return ExitStatus.Clean;
     }
 
@@ -116,7 +115,7 @@ internal sealed class DrawCommand : ICommandFile
             EmbedFont = !parsed.GetValue(_bare),
         };
 
-    private static void Write(CommandContext context, string target, IReadOnlyList<(string Name, DrawingSheet Sheet)> sheets, SheetFileOptions options)
+    private static void Write(CommandContext context, string target, IReadOnlyList<(string Name, Func<DrawingSheet> Draw)> sheets, SheetFileOptions options)
     {
         IReadOnlyList<string> files = SheetFiles.Write(context, target, sheets, options);
         const int mostNamed = 12;

@@ -1,4 +1,3 @@
-using System.Text;
 using PolarityMap.Documents.Text;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Svg;
@@ -14,8 +13,15 @@ internal static class SheetFiles
 {
     private const string Expected = "expected .svg, .pdf or .png";
 
+    /// <summary>Writes sheets that are drawn already.</summary>
+    /// <inheritdoc cref="Write(CommandContext, string, IReadOnlyList{ValueTuple{string, Func{DrawingSheet}}}, SheetFileOptions)"/>
+    public static IReadOnlyList<string> Write(
+        CommandContext context, string target, IReadOnlyList<(string Name, DrawingSheet Sheet)> sheets, SheetFileOptions options) =>
+        Write(context, target, [.. sheets.Select(s => (s.Name, (Func<DrawingSheet>)(() => s.Sheet)))], options);
+
     /// <summary>
-    /// Draws every sheet first and only then writes, so that a failure leaves what was there untouched.
+    /// Draws sheet after sheet, each into its new file, and lets the files take their places when all are drawn, so that a failure
+    /// leaves what was there untouched and no more than one sheet is kept.
     /// </summary>
     /// <param name="context">Where the call runs.</param>
     /// <param name="target">A file whose ending says what is written, or a folder: one that is there, or a name with a final stroke.</param>
@@ -24,29 +30,36 @@ internal static class SheetFiles
     /// <returns>The paths written, as the call names them.</returns>
     /// <exception cref="CallException">The call cannot be carried out; nothing was written.</exception>
     public static IReadOnlyList<string> Write(
-        CommandContext context, string target, IReadOnlyList<(string Name, DrawingSheet Sheet)> sheets, SheetFileOptions options)
+        CommandContext context, string target, IReadOnlyList<(string Name, Func<DrawingSheet> Draw)> sheets, SheetFileOptions options)
     {
         bool folder = IsFolder(context, target);
         string format = folder ? options.As ?? SheetFileOptions.Formats[0] : FormatOf(target, options.As);
         Check(format, options);
-        var files = new List<(string Path, byte[] Content)>();
+        var paths = new List<string>();
+        using var files = new WholeFiles();
         if (folder)
         {
-            string[] names = FileNames(sheets, format);
+            string[] names = FileNames([.. sheets.Select(s => s.Name)], format);
+            byte[] buffer = [];
             for (int i = 0; i < names.Length; i++)
-                files.Add((Path.Combine(target, names[i]), Drawn(sheets[i].Name, [WithoutLinks(sheets[i].Sheet)], format, options)));
+            {
+                paths.Add(Path.Combine(target, names[i]));
+                files.Add(context.FullPath(paths[i]), Drawn(sheets[i].Name, [WithoutLinks(sheets[i].Draw())], format, options, ref buffer));
+            }
         }
         else if (format == "pdf" || sheets.Count == 1)
         {
-            files.Add((target, Drawn(sheets[0].Name, [.. sheets.Select(s => s.Sheet)], format, options)));
+            byte[] buffer = [];
+            paths.Add(target);
+            files.Add(context.FullPath(target), Drawn(sheets[0].Name, [.. sheets.Select(s => s.Draw())], format, options, ref buffer));
         }
         else
         {
             throw new CallException($"'{target}' takes one sheet and there are {sheets.Count}; name a folder, such as sheets/, or a .pdf for all of them");
         }
 
-        WholeFile.Write([.. files.Select(f => (context.FullPath(f.Path), f.Content))]);
-        return [.. files.Select(f => f.Path)];
+        files.Commit();
+        return paths;
     }
 
     /// <summary>True when the target is a folder that is there, or is written as one.</summary>
@@ -85,10 +98,14 @@ internal static class SheetFiles
             throw new CallException($"--without-font is for .svg; a {format} needs no font of its reader");
     }
 
-    private static byte[] Drawn(string name, IReadOnlyList<DrawingSheet> sheets, string format, SheetFileOptions options)
+    private static ReadOnlySpan<byte> Drawn(string name, IReadOnlyList<DrawingSheet> sheets, string format, SheetFileOptions options, ref byte[] buffer)
     {
         if (format == "svg")
-            return Encoding.UTF8.GetBytes(SvgWriter.Write(sheets[0], new SvgOptions { EmbedFont = options.EmbedFont }));
+        {
+            int length = SvgWriter.WriteUtf8(sheets[0], new SvgOptions { EmbedFont = options.EmbedFont }, ref buffer);
+            return buffer.AsSpan(0, length);
+        }
+
         using var output = new MemoryStream();
         try
         {
@@ -120,13 +137,13 @@ internal static class SheetFiles
     };
 
     /// <summary>A file name for each sheet: it cannot leave the folder, and no two are the same even where case counts for nothing.</summary>
-    private static string[] FileNames(IReadOnlyList<(string Name, DrawingSheet Sheet)> sheets, string format)
+    private static string[] FileNames(string[] sheets, string format)
     {
         var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        string[] names = new string[sheets.Count];
+        string[] names = new string[sheets.Length];
         for (int i = 0; i < names.Length; i++)
         {
-            string plain = string.Concat(sheets[i].Name.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+            string plain = string.Concat(sheets[i].Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
             string name = plain;
             for (int n = 2; !taken.Add(name); n++)
                 name = $"{plain}-{n}";

@@ -30,17 +30,23 @@ public static class FontMetrics
         return advance == 0 ? FontAdvances.Figure : advance;
     }
 
-    /// <summary>Width in mm of one line of text whose capitals are <paramref name="capHeightMm"/> high.</summary>
-    public static double WidthMm(string text, double capHeightMm)
+    /// <summary>Advances of a text in thousandths of an em.</summary>
+    public static long Advances(ReadOnlySpan<char> text)
     {
         long thousandths = 0;
         foreach (char c in text)
             thousandths += Advance(c);
-        return thousandths * FontSizeFor(capHeightMm) / 1000.0;
+        return thousandths;
     }
 
     /// <summary>True when the font has a glyph for the character.</summary>
     public static bool Has(char c) => FontAdvances.Of(c) != 0;
+
+    /// <summary>Width in mm of one line of text whose capitals are <paramref name="capHeightMm"/> high.</summary>
+    public static double WidthMm(ReadOnlySpan<char> text, double capHeightMm) => WidthMm(Advances(text), capHeightMm);
+
+    /// <summary>Width in mm of advances in thousandths of an em.</summary>
+    public static double WidthMm(long advances, double capHeightMm) => advances * FontSizeFor(capHeightMm) / 1000.0;
 
     /// <summary>True when the font has a glyph for every character of the text.</summary>
     public static bool Contains(string text)

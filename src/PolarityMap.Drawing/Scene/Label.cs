@@ -57,18 +57,16 @@ public sealed record Label(
         return new Area(left, BaselineY - CapHeightMm, width, CapHeightMm);
     }
 
-    /// <summary>The box to draw behind the letters, or null without an underlay or without letters.</summary>
-    public Box? UnderlayBox()
+    /// <summary>The area to draw behind the letters, or null without an underlay or without letters.</summary>
+    public Area? UnderlayArea()
     {
         if (Underlay is not { } underlay || Text.Length == 0)
             return null;
         Area extent = Extent();
         double margin = underlay.MarginMm;
-        return new Box(
-            extent.X - margin,
-            extent.Y - margin,
-            extent.Width + (2 * margin),
-            extent.Height + (2 * margin),
-            Fill: underlay.Fill);
+        return new Area(extent.X - margin, extent.Y - margin, extent.Width + (2 * margin), extent.Height + (2 * margin));
     }
+
+    /// <summary>The box to draw behind the letters, or null without an underlay or without letters.</summary>
+    public Box? UnderlayBox() => UnderlayArea() is { } area ? new Box(area.X, area.Y, area.Width, area.Height, Fill: Underlay!.Value.Fill) : null;
 }

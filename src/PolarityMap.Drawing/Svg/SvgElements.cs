@@ -14,6 +14,7 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     internal const double InheritedCapMm = CapHeights.Strand;
 
     private readonly Utf8Text _path = new(256);
+    private readonly List<Area> _papers = [];
 
     internal void Append(SceneElement element)
     {
@@ -25,8 +26,8 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             case StrandPath strand:
                 Strand(strand);
                 break;
-            case Label label:
-                Labels([label]);
+            case Label:
+                Labels([element], 0, 1);
                 break;
             case Box box:
                 Rectangle(box);
@@ -67,22 +68,13 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             if (end == i + 1)
                 Append(children[i]);
             else if (children[i] is Label)
-                Labels(Run<Label>(children, i, end));
+                Labels(children, i, end);
             else
-                Boxes(Run<Box>(children, i, end));
+                Boxes(children, i, end);
             i = end;
         }
 
         output.Append("</g>\n"u8);
-    }
-
-    private static T[] Run<T>(IReadOnlyList<SceneElement> elements, int start, int end)
-        where T : SceneElement
-    {
-        var run = new T[end - start];
-        for (int i = start; i < end; i++)
-            run[i - start] = (T)elements[i];
-        return run;
     }
 
     /// <summary>The end of the elements from a place on that can share one element or group.</summary>
@@ -132,24 +124,11 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     }
 
     /// <summary>Labels of one style: the paper under them first, then the words.</summary>
-    private void Labels(ReadOnlySpan<Label> labels)
+    private void Labels(IReadOnlyList<SceneElement> labels, int start, int end)
     {
-        var papers = new List<SceneElement>();
-        foreach (Label label in labels)
-        {
-            if (label.UnderlayBox() is { } paper)
-                papers.Add(paper);
-        }
-
-        for (int i = 0; i < papers.Count;)
-        {
-            int end = EndOfRun(papers, i);
-            Boxes(Run<Box>(papers, i, end));
-            i = end;
-        }
-
-        Label first = labels[0];
-        bool shared = labels.Length > 1;
+        Papers(labels, start, end);
+        var first = (Label)labels[start];
+        bool shared = end > start + 1;
         if (shared)
         {
             output.Append("<g"u8);
@@ -157,8 +136,9 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             output.Append(">\n"u8);
         }
 
-        foreach (Label label in labels)
+        for (int i = start; i < end; i++)
         {
+            var label = (Label)labels[i];
             output.Append("<text"u8);
             Number(" x=\""u8, label.X);
             Number(" y=\""u8, label.BaselineY);
@@ -173,6 +153,44 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             output.Append("</g>\n"u8);
     }
 
+    /// <summary>The paper under labels; what is of one colour is one path.</summary>
+    private void Papers(IReadOnlyList<SceneElement> labels, int start, int end)
+    {
+        Colour fill = default;
+        for (int i = start; i < end; i++)
+        {
+            var label = (Label)labels[i];
+            if (label.UnderlayArea() is not { } area)
+                continue;
+            if (_papers.Count > 0 && fill != label.Underlay!.Value.Fill)
+                Papers(fill);
+            fill = label.Underlay!.Value.Fill;
+            _papers.Add(area);
+        }
+
+        if (_papers.Count > 0)
+            Papers(fill);
+    }
+
+    private void Papers(Colour fill)
+    {
+        if (_papers.Count == 1)
+        {
+            Area only = _papers[0];
+            Rectangle(new Box(only.X, only.Y, only.Width, only.Height, Fill: fill));
+        }
+        else
+        {
+            output.Append("<path d=\""u8);
+            foreach (Area paper in _papers)
+                SvgPathData.AppendBox(output, paper);
+            output.Append((byte)'"');
+            FillAndOutline(fill, null, 0);
+        }
+
+        _papers.Clear();
+    }
+
     private void Style(Label label)
     {
         if (label.CapHeightMm != InheritedCapMm)
@@ -182,19 +200,19 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         Paint(" fill=\""u8, label.Colour);
     }
 
-    private void Boxes(ReadOnlySpan<Box> boxes)
+    /// <summary>Boxes that look alike, as one path.</summary>
+    private void Boxes(IReadOnlyList<SceneElement> boxes, int start, int end)
     {
-        if (boxes.Length == 1)
+        output.Append("<path d=\""u8);
+        for (int i = start; i < end; i++)
         {
-            Rectangle(boxes[0]);
-            return;
+            var box = (Box)boxes[i];
+            SvgPathData.AppendBox(output, new Area(box.X, box.Y, box.Width, box.Height));
         }
 
-        output.Append("<path d=\""u8);
-        foreach (Box box in boxes)
-            SvgPathData.AppendBox(output, box);
         output.Append((byte)'"');
-        FillAndOutline(boxes[0].Fill, boxes[0].Stroke, boxes[0].StrokeWidthMm);
+        var first = (Box)boxes[start];
+        FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
     }
 
     private void Rectangle(Box box)

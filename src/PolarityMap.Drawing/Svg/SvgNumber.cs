@@ -15,36 +15,48 @@ internal static class SvgNumber
         // A half is rounded away from zero, where the base library's rounding is many times slower.
         double scaled = value * 1000;
         long thousandths = (long)(scaled + (scaled < 0 ? -0.5 : 0.5));
-        ulong whole = (ulong)Math.Abs(thousandths);
-        ulong fraction = whole % 1000;
-        whole /= 1000;
+        Span<byte> room = output.Reserve(MostBytes);
+        int length = 0;
+        if (thousandths < 0)
+        {
+            room[length++] = (byte)'-';
+            thousandths = -thousandths;
+        }
 
-        // Digits are found from the right; zeros at the end of the fraction are left out.
-        Span<byte> digits = stackalloc byte[16];
-        int start = digits.Length;
+        ulong whole = (ulong)thousandths / 1000;
+        uint fraction = (uint)((ulong)thousandths - (whole * 1000));
+        length += Digits((uint)whole, room[length..]);
         if (fraction > 0)
         {
-            int places = 3;
-            while (fraction % 10 == 0)
-            {
-                fraction /= 10;
-                places--;
-            }
-
-            for (; places > 0; places--, fraction /= 10)
-                digits[--start] = (byte)('0' + (fraction % 10));
-            digits[--start] = (byte)'.';
+            // Zeros at the end of the fraction are left out.
+            room[length++] = (byte)'.';
+            room[length++] = (byte)('0' + (fraction / 100));
+            uint rest = fraction % 100;
+            if (rest > 0)
+                room[length++] = (byte)('0' + (rest / 10));
+            if (rest % 10 > 0)
+                room[length++] = (byte)('0' + (rest % 10));
         }
 
-        do
+        output.Advance(length);
+    }
+
+    /// <summary>Sign, ten digits, point, three digits.</summary>
+    private const int MostBytes = 16;
+
+    /// <summary>Writes a whole number; returns how many digits it has.</summary>
+    private static int Digits(uint number, Span<byte> room)
+    {
+        int count = 1;
+        for (uint n = number; n >= 10; n /= 10)
+            count++;
+        for (int i = count - 1; i >= 0; i--)
         {
-            digits[--start] = (byte)('0' + (whole % 10));
-            whole /= 10;
+            room[i] = (byte)('0' + (number % 10));
+            number /= 10;
         }
-        while (whole > 0);
-        if (thousandths < 0)
-            digits[--start] = (byte)'-';
-        output.Append(digits[start..]);
+
+        return count;
     }
 
     /// <summary>The number as it is written, in thousandths: two that are equal here look equal in the file.</summary>

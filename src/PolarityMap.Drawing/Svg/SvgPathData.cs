@@ -38,7 +38,7 @@ internal static class SvgPathData
     }
 
     /// <summary>A rectangle as a path of its own, so that many alike are one element: M, then h, v, h and z.</summary>
-    internal static void AppendBox(Utf8Text output, Box box)
+    internal static void AppendBox(Utf8Text output, Area box)
     {
         output.Append((byte)'M');
         AppendPoint(output, new Point(box.X, box.Y));

@@ -16,17 +16,28 @@ public static class SvgWriter
     /// <summary>The sheet as one <c>svg</c> element with a final line break, without XML declaration.</summary>
     /// <exception cref="ArgumentException">The id prefix does not have the form of an id.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is not a finite number.</exception>
-    public static string Write(DrawingSheet sheet, SvgOptions options) => Print(sheet, options).ToString();
+    public static string Write(DrawingSheet sheet, SvgOptions options) => Print(sheet, options, NewText(options)).ToString();
 
     /// <summary>The same in UTF-8, as a file holds it.</summary>
     /// <inheritdoc cref="Write"/>
-    public static ReadOnlyMemory<byte> WriteUtf8(DrawingSheet sheet, SvgOptions options) => Print(sheet, options).Written;
+    public static ReadOnlyMemory<byte> WriteUtf8(DrawingSheet sheet, SvgOptions options) => Print(sheet, options, NewText(options)).Written;
 
-    private static Utf8Text Print(DrawingSheet sheet, SvgOptions options)
+    /// <summary>The same into a buffer that serves sheet after sheet, and is replaced by a larger one where it is too short.</summary>
+    /// <returns>How many bytes of the buffer are the sheet.</returns>
+    /// <inheritdoc cref="Write"/>
+    public static int WriteUtf8(DrawingSheet sheet, SvgOptions options, ref byte[] buffer)
+    {
+        Utf8Text output = Print(sheet, options, buffer.Length > 0 ? new Utf8Text(buffer) : NewText(options));
+        buffer = output.Bytes;
+        return output.Length;
+    }
+
+    private static Utf8Text NewText(SvgOptions options) => new(options.EmbedFont ? 1 << 18 : 1 << 16);
+
+    private static Utf8Text Print(DrawingSheet sheet, SvgOptions options, Utf8Text output)
     {
         if (options.IdPrefix.Length > 0 && !SceneId.IsValid(options.IdPrefix))
             throw new ArgumentException($"'{options.IdPrefix}' cannot begin an id.", nameof(options));
-        var output = new Utf8Text(options.EmbedFont ? 1 << 18 : 1 << 16);
         Open(output, sheet, options);
         var elements = new SvgElements(output, options.IdPrefix);
         foreach (SceneGroup layer in sheet.Layers)

@@ -3,11 +3,20 @@ using System.Text;
 namespace PolarityMap.Drawing.Svg;
 
 /// <summary>A growing text in UTF-8: what a file holds, without a step over a string.</summary>
-internal sealed class Utf8Text(int capacity)
+/// <param name="bytes">Where it is written, until it grows beyond that.</param>
+internal sealed class Utf8Text(byte[] bytes)
 {
-    private byte[] _bytes = new byte[capacity];
+    private byte[] _bytes = bytes;
+
+    public Utf8Text(int capacity)
+        : this(new byte[capacity])
+    {
+    }
 
     public int Length { get; private set; }
+
+    /// <summary>Where it is written now.</summary>
+    public byte[] Bytes => _bytes;
 
     public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, Length);
 
@@ -32,6 +41,11 @@ internal sealed class Utf8Text(int capacity)
         Length += Encoding.UTF8.GetBytes(text, Room(text.Length * mostBytesOfACharacter));
         return this;
     }
+
+    /// <summary>Free bytes to write into; <see cref="Advance"/> says how many were written.</summary>
+    public Span<byte> Reserve(int length) => Room(length);
+
+    public void Advance(int length) => Length += length;
 
     public void Clear() => Length = 0;
 

@@ -31,6 +31,8 @@ public sealed record Choice
 /// <summary>The strands chosen of a plant, in the order of their numbers, and the findings about them.</summary>
 public sealed class Selection
 {
+    private Dictionary<int, List<int>>? _findingsOf;
+
     private Selection(int[] strands, IReadOnlyList<Finding> findings, string words, Choice choice)
     {
         Strands = strands;
@@ -70,11 +72,42 @@ public sealed class Selection
         return new Selection(strands, About(findings, strands, choice), WordsOf(traced, choice), choice);
     }
 
-    /// <summary>The same choice narrowed to some of its strands.</summary>
+    /// <summary>The same choice narrowed to some of its strands, with the findings about them.</summary>
     /// <param name="strands">The strands kept.</param>
     /// <param name="words">What they are, where the choice's own words do not say it.</param>
-    public Selection Narrowed(IReadOnlyList<int> strands, string? words = null) =>
-        new([.. strands], Findings.Count == 0 ? [] : [.. About(Findings, strands, Choice).Where(f => f.Strands.Count > 0)], words ?? Words, Choice);
+    public Selection Narrowed(IReadOnlyList<int> strands, string? words = null)
+    {
+        if (Findings.Count == 0)
+            return new Selection([.. strands], [], words ?? Words, Choice);
+
+        // Found from the strands: a set of many sheets asks for the few findings of each.
+        _findingsOf ??= FindingsByStrand();
+        var found = new SortedSet<int>();
+        foreach (int strand in strands)
+        {
+            if (_findingsOf.TryGetValue(strand, out List<int>? own))
+                found.UnionWith(own);
+        }
+
+        return new Selection([.. strands], [.. found.Select(f => Findings[f])], words ?? Words, Choice);
+    }
+
+    /// <summary>For each strand the findings about it, by their places in <see cref="Findings"/>.</summary>
+    private Dictionary<int, List<int>> FindingsByStrand()
+    {
+        var byStrand = new Dictionary<int, List<int>>();
+        for (int i = 0; i < Findings.Count; i++)
+        {
+            foreach (int strand in Findings[i].Strands)
+            {
+                if (!byStrand.TryGetValue(strand, out List<int>? own))
+                    byStrand[strand] = own = [];
+                own.Add(i);
+            }
+        }
+
+        return byStrand;
+    }
 
     /// <summary>A finding without a strand belongs to the plant as a whole and stands in words only.</summary>
     private static IReadOnlyList<Finding> About(IReadOnlyList<Finding> findings, IReadOnlyList<int> strands, Choice choice)

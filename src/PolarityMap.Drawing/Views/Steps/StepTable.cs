@@ -83,7 +83,7 @@ internal static class StepTable
         if (into.Length > 0 && from.Length > 0)
             return $"{into} → {from}";
         Row only = (passage.In ?? passage.Out)!;
-        string lane = sheetful.Text.Lane(only);
+        string lane = SheetText.Lane(only);
         return lane.Length > 0 ? $"{into}{from} {lane}" : into + from;
     }
 
@@ -91,7 +91,7 @@ internal static class StepTable
     {
         PositionPlace place = sheetful.Input.Traced.Graph.PlaceOf(row.Position);
         Part part = sheetful.Input.Traced.Plant.Parts[place.Port.Part];
-        string position = sheetful.Text.Cell(row);
+        string position = SheetText.Cell(row);
         bool named = !part.Shape.IsCable && part.Shape.Ports.Count(p => p.Side == part.Shape.Ports[place.Port.Port].Side) > 1;
         return !named ? position.Length > 0 ? position : sheetful.Text.Port(row) : position.Length > 0 ? $"{sheetful.Text.Port(row)}:{position}" : sheetful.Text.Port(row);
     }

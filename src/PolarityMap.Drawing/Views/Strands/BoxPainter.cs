@@ -1,5 +1,4 @@
 using PolarityMap.Core.Plants;
-using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -43,7 +42,13 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         List<string> lines = SheetText.Wrapped(place.Text.Head, place.TextWidth);
 
         // The head stands close above the column's first small box.
-        double bottom = layout.Columns[column].Where(n => n.NameInside).Select(placement.Top).Min();
+        double bottom = double.MaxValue;
+        foreach (Node node in layout.Columns[column])
+        {
+            if (node.NameInside)
+                bottom = Math.Min(bottom, placement.Top(node));
+        }
+
         for (int i = 0; i < lines.Count; i++)
         {
             double baseline = originY + bottom - 1.4 - ((lines.Count - 1 - i) * Measures.LineOfText);
@@ -65,7 +70,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
             Outlines.Add(Marks.Corner(X(place.Right), top));
         if (node.NameInside)
         {
-            string inside = place.Text.Inside[node];
+            string inside = node.InsideText;
             if (inside.Length > 0)
             {
                 double x = place.X + place.LeftCell + place.LeftWords + (place.Text.InsideWidth / 2);
@@ -105,38 +110,41 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         double x = left ? place.X : place.Right - cell;
         foreach (Row row in rows)
         {
-            Cells.Add(new Box(X(x), Y(row) - (Measures.CellHeight / 2), cell, Measures.CellHeight, 0, Palette.Ink, LineWidths.Leader, Palette.Paper));
-            string name = text.Cell(row);
+            double y = Y(row);
+            Cells.Add(new Box(X(x), y - (Measures.CellHeight / 2), cell, Measures.CellHeight, 0, Palette.Ink, LineWidths.Leader, Palette.Paper));
+            string name = SheetText.Cell(row);
             if (name.Length > 0)
-                Labels.Add(Label.CentredOn(X(x + (cell / 2)), Y(row), name, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+                Labels.Add(Label.CentredOn(X(x + (cell / 2)), y, name, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         }
 
-        double laneWidth = placement.LaneWidth(rows);
-        foreach ((Row first, Row last, string port, _) in placement.Words(node, rows))
+        double laneWidth = SideWords.LaneWidth(rows);
+        foreach (SideWords words in SideWords.Of(text, node, rows))
         {
             double inner = left ? x + cell + 0.7 : x - 0.7;
             Anchor anchor = left ? Anchor.Start : Anchor.End;
             if (laneWidth > 0)
             {
-                foreach (Row row in rows.Where(r => r.Slot >= first.Slot && r.Slot <= last.Slot && text.Lane(r).Length > 0))
-                    Labels.Add(Label.CentredOn(X(inner), Y(row), text.Lane(row), CapHeights.Strand, anchor, Palette.Ink));
+                for (int i = words.First; i <= words.Last; i++)
+                {
+                    if (SheetText.Lane(rows[i]) is { Length: > 0 } lane)
+                        Labels.Add(Label.CentredOn(X(inner), Y(rows[i]), lane, CapHeights.Strand, anchor, Palette.Ink));
+                }
+
                 inner += left ? laneWidth + 0.9 : -(laneWidth + 0.9);
             }
 
-            if (port.Length > 0)
-                Labels.Add(Label.CentredOn(X(inner), NameHeight(rows, first, last), port, CapHeights.Strand, anchor, Palette.Ink));
+            if (words.Port.Length > 0)
+                Labels.Add(Label.CentredOn(X(inner), NameHeight(rows, words.First, words.Last), words.Port, CapHeights.Strand, anchor, Palette.Ink));
         }
 
         PaintLeftOut(node, rows, x + (cell / 2));
     }
 
     /// <summary>The middle of a port's rows; between two rows, so that the name covers no strand.</summary>
-    private double NameHeight(List<Row> rows, Row first, Row last)
+    private double NameHeight(List<Row> rows, int from, int to)
     {
-        int from = rows.IndexOf(first);
-        int to = rows.IndexOf(last);
         int upper = (from + to - ((to - from) % 2 == 0 && to > from ? 1 : 0)) / 2;
-        return to == from ? Y(first) : (Y(rows[upper]) + Y(rows[upper + 1])) / 2;
+        return to == from ? Y(rows[from]) : (Y(rows[upper]) + Y(rows[upper + 1])) / 2;
     }
 
     /// <summary>Dots where positions of an array are left out because no strand of the sheet uses them.</summary>
@@ -144,9 +152,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     {
         for (int i = 1; i < rows.Count; i++)
         {
-            PositionPlace before = text.Traced.Graph.PlaceOf(rows[i - 1].Position);
-            PositionPlace here = text.Traced.Graph.PlaceOf(rows[i].Position);
-            if (before.Port != here.Port || !node.LeavesOut(text.Traced.Plant.Port(here.Port), before.Position, here.Position) || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
+            if (rows[i - 1].Port != rows[i].Port || !node.LeavesOut(rows[i - 1], rows[i]) || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
                 continue;
             double middle = (Y(rows[i - 1]) + Y(rows[i])) / 2;
             foreach (double offset in (ReadOnlySpan<double>)[-0.9, 0, 0.9])

@@ -9,35 +9,57 @@ internal sealed class Braid
     private readonly double[] _left;
     private readonly double[] _right;
 
+    private Braid(BraidPlan plan, double[] left, double[] right)
+    {
+        _plan = plan;
+        _left = left;
+        _right = right;
+    }
+
     /// <param name="plan">The plan.</param>
     /// <param name="left">Heights of the rows at the left, in any order.</param>
     /// <param name="right">Heights of the rows at the right.</param>
     public Braid(BraidPlan plan, IEnumerable<double> left, IEnumerable<double> right)
+        : this(plan, (double[])[.. left.Order()], (double[])[.. right.Order()])
     {
-        _plan = plan;
-        _left = [.. left.Order()];
-        _right = [.. right.Order()];
     }
+
+    /// <summary>The same from heights in order, from the top down.</summary>
+    public static Braid OfSorted(BraidPlan plan, double[] left, double[] right) => new(plan, left, right);
 
     /// <inheritdoc cref="BraidPlan.Stages"/>
     public int Stages => _plan.Stages;
 
-    /// <summary>Horizontal room for one stage, so that strands that run past the widest gap between rows are not too steep.</summary>
-    public double StageFor(double wanted)
+    /// <summary>The widest gap between two rows at either side.</summary>
+    public double WidestGap()
     {
         double gap = 0;
         for (int i = 1; i < _left.Length; i++)
             gap = Math.Max(gap, Math.Max(_left[i] - _left[i - 1], _right[i] - _right[i - 1]));
-        return Math.Max(wanted, gap / Measures.Steepest);
+        return gap;
     }
+
+    /// <summary>Horizontal room for one stage, so that strands that run past the widest gap between rows are not too steep.</summary>
+    public double StageFor(double wanted) => StageFor(wanted, WidestGap());
+
+    /// <inheritdoc cref="StageFor(double)"/>
+    public static double StageFor(double wanted, double widestGap) => Math.Max(wanted, widestGap / Measures.Steepest);
 
     /// <summary>
     /// The segments of one strand, from its left height at <paramref name="x0"/> to its right height at <paramref name="x1"/>.
     /// Straight runs are one segment each, corners are curves.
     /// </summary>
-    public IEnumerable<RouteSegment> Route(int strand, double x0, double x1)
+    public IReadOnlyList<RouteSegment> Route(int strand, double x0, double x1)
     {
-        double[] heights = Heights(_plan.RowsOf(strand));
+        var segments = new List<RouteSegment>();
+        Lead(strand, x0, x1, 0, segments);
+        return segments;
+    }
+
+    /// <summary>Appends the segments of one strand, moved down.</summary>
+    public void Lead(int strand, double x0, double x1, double down, List<RouteSegment> segments)
+    {
+        double[] heights = Heights(strand);
         int moments = heights.Length - 1;
         double step = (x1 - x0) / moments;
         for (int m = 0; m < moments; m++)
@@ -49,23 +71,24 @@ internal sealed class Braid
             var end = new Point(x + step, heights[m + 1]);
             if (!IsStraight(slopeIn, rise, slopeOut))
             {
-                yield return RouteSegment.Cubic(
+                segments.Add(RouteSegment.Cubic(
                     new Point(x + (step / 3), heights[m] + (slopeIn / 3)),
                     new Point(x + (2 * step / 3), heights[m + 1] - (slopeOut / 3)),
-                    end);
+                    end).MovedDown(down));
             }
             else if (m == moments - 1 || !GoesOnStraight(heights, m + 1))
             {
-                yield return RouteSegment.Line(end);
+                segments.Add(RouteSegment.Line(end).MovedDown(down));
             }
         }
     }
 
     /// <summary>The height at each moment: rows at the left may be spaced otherwise than at the right.</summary>
-    private double[] Heights(double[] rows)
+    private double[] Heights(int strand)
     {
-        if (rows.Length == 1)
-            return [_left[(int)rows[0]], _right[(int)rows[0]]];
+        if (_plan.Stages == 0)
+            return [_left[strand], _right[strand]];
+        double[] rows = _plan.RowsOf(strand);
         var heights = new double[rows.Length];
         for (int m = 0; m < rows.Length; m++)
         {

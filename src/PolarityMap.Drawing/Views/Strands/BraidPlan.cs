@@ -21,22 +21,56 @@ internal sealed class BraidPlan
 
     private BraidPlan(double[][] rows) => _rows = rows;
 
+    /// <summary>The plan for any number of strands that keep their order.</summary>
+    public static BraidPlan Straight { get; } = new([]);
+
     /// <summary>Number of stages, each the room to run past one row; none where no two strands cross.</summary>
     public int Stages => (_rows.Length == 0 ? 0 : _rows[0].Length - 1) / 2;
 
     /// <summary>A strand's row at each moment 0, 0.5, 1, … of the stages, counted among the strands; a half lies between two rows.</summary>
-    public double[] RowsOf(int strand) => _rows[strand];
+    public double[] RowsOf(int strand) => _rows.Length == 0 ? [strand] : _rows[strand];
 
     /// <summary>Plans for strands that enter in the order of their index.</summary>
     /// <param name="right">For each strand its place at the right; only the order counts.</param>
-    public static BraidPlan Of(IReadOnlyList<int> right)
+    public static BraidPlan Of(int[] right)
     {
-        int n = right.Count;
-        var target = new int[n];
-        int[] byRight = [.. Enumerable.Range(0, n).OrderBy(i => right[i]).ThenBy(i => i)];
-        for (int k = 0; k < n; k++)
+        var byRight = new int[right.Length];
+        Order(right, byRight);
+        return OfOrder(byRight);
+    }
+
+    /// <summary>Plans for strands that enter in the order of their index and leave in the given one.</summary>
+    public static BraidPlan OfOrder(ReadOnlySpan<int> byRight)
+    {
+        var target = new int[byRight.Length];
+        bool straight = true;
+        for (int k = 0; k < target.Length; k++)
+        {
             target[byRight[k]] = k;
-        return new BraidPlan((n <= MostByRules ? Uncrowded(target) : null) ?? Exchanges(target));
+            straight &= byRight[k] == k;
+        }
+
+        return straight ? Straight : new BraidPlan((target.Length <= MostByRules ? Uncrowded(target) : null) ?? Exchanges(target));
+    }
+
+    /// <summary>The indices of places in the order of the places; of equal ones the first comes first.</summary>
+    public static void Order(ReadOnlySpan<int> places, Span<int> order)
+    {
+        bool sorted = true;
+        for (int i = 0; i < places.Length; i++)
+        {
+            order[i] = i;
+            sorted &= i == 0 || places[i] >= places[i - 1];
+        }
+
+        if (sorted)
+            return;
+        var keys = new long[places.Length];
+        for (int i = 0; i < keys.Length; i++)
+            keys[i] = ((long)places[i] << 32) | (uint)i;
+        Array.Sort(keys);
+        for (int i = 0; i < keys.Length; i++)
+            order[i] = (int)keys[i];
     }
 
     /// <summary>

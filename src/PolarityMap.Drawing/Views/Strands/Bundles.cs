@@ -15,22 +15,25 @@ internal static class Bundles
     {
         TracedPlant traced = hops.Traced;
         var groups = new Groups(pieces.Count);
-        var first = new Dictionary<(int Part, int Place), int>();
-        var places = new Dictionary<Shape, int[]>(ReferenceEqualityComparer.Instance);
+
+        // For each port, or the first of those that a part joins inside, the first piece that comes by.
+        var first = new int[hops.Ports.Count];
+        Array.Fill(first, -1);
+        var joinedPorts = new Dictionary<Shape, int[]>(ReferenceEqualityComparer.Instance);
         for (int i = 0; i < pieces.Count; i++)
         {
-            IReadOnlyList<Hop> way = hops.Of(pieces[i].Strand);
-            for (int h = pieces[i].First; h < pieces[i].First + pieces[i].Count; h++)
+            foreach (Hop hop in hops.Of(pieces[i].Strand).AsSpan(pieces[i].First, pieces[i].Count))
             {
-                Join(way[h].In, i);
-                Join(way[h].Out, i);
+                Join(hop.In, i);
+                Join(hop.Out, i);
             }
         }
 
         // A mating that cannot be made joins no strand, and its parts stand side by side all the same.
-        foreach (Mating mating in traced.Plant.Matings)
+        foreach (Mating mating in hops.Refused.All)
         {
-            if (!traced.Plant.Fits(mating) && first.TryGetValue(Place(mating.A), out int a) && first.TryGetValue(Place(mating.B), out int b))
+            int a = first[Place(mating.A)], b = first[Place(mating.B)];
+            if (a >= 0 && b >= 0)
                 groups.Join(a, b);
         }
 
@@ -55,19 +58,19 @@ internal static class Bundles
         {
             if (position < 0)
                 return;
-            (int, int) place = Place(traced.Graph.PlaceOf(position).Port);
-            if (first.TryGetValue(place, out int other))
-                groups.Join(other, piece);
+            int place = Place(hops.Ports.At(position).Ref);
+            if (first[place] >= 0)
+                groups.Join(first[place], piece);
             else
                 first[place] = piece;
         }
 
-        (int, int) Place(PortRef port)
+        int Place(PortRef port)
         {
             Shape shape = traced.Plant.Parts[port.Part].Shape;
-            if (!places.TryGetValue(shape, out int[]? joined))
-                places[shape] = joined = JoinedPorts(shape);
-            return (port.Part, joined[port.Port]);
+            if (!joinedPorts.TryGetValue(shape, out int[]? joined))
+                joinedPorts[shape] = joined = JoinedPorts(shape);
+            return hops.Ports.NumberOf(new PortRef(port.Part, joined[port.Port]));
         }
     }
 
@@ -79,7 +82,7 @@ internal static class Bundles
         foreach (Piece piece in pieces)
         {
             Hop hop = hops.Of(piece.Strand)[piece.First];
-            PortRef port = hops.Traced.Graph.PlaceOf(hop.In >= 0 ? hop.In : hop.Out).Port;
+            PortRef port = hops.Ports.At(hop.In >= 0 ? hop.In : hop.Out).Ref;
             if (!byPort.TryGetValue(port, out List<Piece>? own))
                 order.Add(byPort[port] = own = []);
             own.Add(piece);

@@ -1,4 +1,3 @@
-using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -9,162 +8,162 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal static class ColumnPlan
 {
-    public static Layout Make(StrandHops all, IReadOnlyList<Piece> pieces)
+    /// <param name="all">The visits of strands.</param>
+    /// <param name="pieces">What is shown.</param>
+    /// <param name="highest">The most height that a drawing may take.</param>
+    /// <returns>The layout, or null when its rows alone take more height, however they are laid out.</returns>
+    public static Layout? Make(StrandHops all, IReadOnlyList<Piece> pieces, double highest)
     {
-        TracedPlant traced = all.Traced;
-        var hops = new IReadOnlyList<Hop>[pieces.Count];
-        Mating[] refused = [.. traced.Plant.Matings.Where(m => !traced.Plant.Fits(m))];
-        HashSet<PortRef> rightOfRefused = [.. refused.Select(m => m.B)];
-        for (int i = 0; i < hops.Length; i++)
-            hops[i] = Facing(traced, rightOfRefused, Shown(all, pieces[i]));
-        Dictionary<int, int> ranks = Ranks(hops, refused);
-        var layout = new Layout();
-        var nodes = new Dictionary<(int Part, int Column), Node>();
-        for (int i = 0; i < hops.Length; i++)
-            AddWay(layout, nodes, ranks, new Way(pieces[i], all.GoesOn(pieces[i])), hops[i]);
-        foreach (Node node in nodes.Values)
-            node.IsOnePortEachSide = IsOnePort(traced, node.Left) && IsOnePort(traced, node.Right);
-        return layout;
+        // Sums of many heights may differ from their product in the last places.
+        const double rounding = 1e-6;
+        ColumnRanks ranks = Ranked(all, pieces);
+        return LeastHeight(all, ranks, pieces) > highest + rounding ? null : Make(all, ranks, pieces);
     }
 
-    private static IReadOnlyList<Hop> Shown(StrandHops all, Piece piece)
+    /// <summary>Puts the parts into columns, however many rows they have.</summary>
+    public static Layout Make(StrandHops all, IReadOnlyList<Piece> pieces) => Make(all, Ranked(all, pieces), pieces);
+
+    private static ColumnRanks Ranked(StrandHops all, IReadOnlyList<Piece> pieces)
     {
-        IReadOnlyList<Hop> hops = all.Of(piece.Strand);
-        return piece.Count == hops.Count ? hops : [.. hops.Skip(piece.First).Take(piece.Count)];
-    }
-
-    /// <summary>
-    /// A strand of one position behind a mating that cannot be made shows it on the side of that mating, so that the two parts
-    /// stand face to face.
-    /// </summary>
-    private static IReadOnlyList<Hop> Facing(TracedPlant traced, HashSet<PortRef> rightOfRefused, IReadOnlyList<Hop> hops) =>
-        hops is [{ In: < 0, Out: >= 0 and var only }] && rightOfRefused.Contains(traced.Graph.PlaceOf(only).Port)
-            ? [new Hop(hops[0].Part, only, -1)]
-            : hops;
-
-    private static bool IsOnePort(TracedPlant traced, List<Row> rows) =>
-        rows.Select(r => traced.Graph.PlaceOf(r.Position).Port).Distinct().Count() <= 1;
-
-    /// <summary>
-    /// The longest path to each part; an edge that would close a circle is left out. A mating that cannot be made joins no
-    /// strand, and its parts stand side by side all the same.
-    /// </summary>
-    private static Dictionary<int, int> Ranks(IReadOnlyList<Hop>[] hops, Mating[] refused)
-    {
-        var next = new Dictionary<int, List<int>>();
-        var order = new List<int>();
-        var hasBefore = new HashSet<int>();
-        foreach (IReadOnlyList<Hop> way in hops)
-        {
-            for (int i = 0; i < way.Count; i++)
-            {
-                if (!next.ContainsKey(way[i].Part))
-                {
-                    next[way[i].Part] = [];
-                    order.Add(way[i].Part);
-                }
-
-                if (i > 0 && way[i].Part != way[i - 1].Part && !next[way[i - 1].Part].Contains(way[i].Part))
-                    next[way[i - 1].Part].Add(way[i].Part);
-            }
-        }
-
-        foreach (Mating mating in refused)
-        {
-            if (mating.A.Part != mating.B.Part && next.TryGetValue(mating.A.Part, out List<int>? after) && next.ContainsKey(mating.B.Part) && !after.Contains(mating.B.Part))
-                after.Add(mating.B.Part);
-        }
-
-        List<int> sorted = Sorted(next, order);
-        var place = new Dictionary<int, int>(sorted.Count);
-        for (int i = 0; i < sorted.Count; i++)
-            place[sorted[i]] = i;
-        var ranks = new Dictionary<int, int>(sorted.Count);
-        foreach (int part in sorted)
-        {
-            int rank = ranks.GetValueOrDefault(part);
-            ranks[part] = rank;
-            foreach (int after in next[part])
-            {
-                if (place[after] <= place[part])
-                    continue;
-                hasBefore.Add(after);
-                ranks[after] = Math.Max(ranks.GetValueOrDefault(after), rank + 1);
-            }
-        }
-
-        // What nothing comes before moves right, next to what it is joined to.
-        foreach (int part in sorted)
-        {
-            int[] after = [.. next[part].Where(a => place[a] > place[part]).Select(a => ranks[a])];
-            if (!hasBefore.Contains(part) && after.Length > 0)
-                ranks[part] = after.Min() - 1;
-        }
-
+        ColumnRanks ranks = all.Ranks;
+        ranks.Clear();
+        foreach (Piece piece in pieces)
+            ranks.Add(Shown(all, piece));
+        ranks.Rank(all.Refused);
         return ranks;
     }
 
-    /// <summary>Parts so that each comes after those before it, as far as circles allow. No recursion: chains may be long.</summary>
-    private static List<int> Sorted(Dictionary<int, List<int>> next, List<int> order)
+    /// <summary>
+    /// The height of the rows at one side of the fullest column, counted before any is made, and of what stands above the first of
+    /// them at the least.
+    /// </summary>
+    private static double LeastHeight(StrandHops all, ColumnRanks ranks, IReadOnlyList<Piece> pieces)
     {
-        var done = new HashSet<int>();
-        var finished = new List<int>(order.Count);
-        var stack = new Stack<(int Part, int Child)>();
-        foreach (int root in order)
+        var left = new List<int>();
+        var right = new List<int>();
+        foreach (Piece piece in pieces)
         {
-            if (!done.Add(root))
-                continue;
-            stack.Push((root, 0));
-            while (stack.Count > 0)
+            int column = -1;
+            foreach (Hop hop in Shown(all, piece))
             {
-                (int part, int child) = stack.Pop();
-                if (child == next[part].Count)
+                int target = Math.Max(ranks.RankOf(hop.Part), column + 1);
+                while (left.Count <= target)
                 {
-                    finished.Add(part);
-                    continue;
+                    left.Add(0);
+                    right.Add(0);
                 }
 
-                stack.Push((part, child + 1));
-                if (done.Add(next[part][child]))
-                    stack.Push((next[part][child], 0));
+                // The first visit begins where its part stands; between two a strand passes columns.
+                for (int passed = column < 0 ? target : column + 1; passed < target; passed++)
+                {
+                    left[passed]++;
+                    right[passed]++;
+                }
+
+                column = target;
+                left[column] += hop.In >= 0 ? 1 : 0;
+                right[column] += hop.Out >= 0 ? 1 : 0;
             }
         }
 
-        finished.Reverse();
-        return finished;
+        int most = 0;
+        bool isEntered = false;
+        for (int c = 0; c < left.Count; c++)
+        {
+            most = Math.Max(most, Math.Max(left[c], right[c]));
+            isEntered |= left[c] > 0;
+        }
+
+        return (most * Measures.Pitch) + (isEntered ? ColumnText.LeastAbove : 0);
     }
 
-    private static void AddWay(Layout layout, Dictionary<(int Part, int Column), Node> nodes, Dictionary<int, int> ranks, Way way, IReadOnlyList<Hop> hops)
+    private static Layout Make(StrandHops all, ColumnRanks ranks, IReadOnlyList<Piece> pieces)
+    {
+        var layout = new Layout(pieces.Count);
+        foreach (Piece piece in pieces)
+            AddWay(all, layout, ranks, new Way(piece, all.GoesOn(piece), piece.Count), Shown(all, piece));
+        foreach (List<Node> column in layout.Columns)
+        {
+            foreach (Node node in column)
+                node.IsOnePortEachSide = IsOnePort(node.Left) && IsOnePort(node.Right);
+        }
+
+        return layout;
+    }
+
+    /// <summary>
+    /// The visits that a piece shows. A strand of one position behind a mating that cannot be made shows it on the side of that
+    /// mating, so that the two parts stand face to face.
+    /// </summary>
+    private static ReadOnlySpan<Hop> Shown(StrandHops all, Piece piece)
+    {
+        ReadOnlySpan<Hop> hops = all.Of(piece.Strand).AsSpan(piece.First, piece.Count);
+        return hops is [{ In: < 0, Out: >= 0 and var only }] && all.Refused.IsRightOfOne(all.Ports.At(only).Ref)
+            ? new[] { new Hop(hops[0].Part, only, -1) }
+            : hops;
+    }
+
+    private static bool IsOnePort(List<Row> rows)
+    {
+        for (int i = 1; i < rows.Count; i++)
+        {
+            if (rows[i].Port != rows[0].Port)
+                return false;
+        }
+
+        return true;
+    }
+
+    private static void AddWay(StrandHops all, Layout layout, ColumnRanks ranks, Way way, ReadOnlySpan<Hop> hops)
     {
         int strand = way.Strand;
-        int column = ranks[hops[0].Part] - 1;
+        int column = ranks.RankOf(hops[0].Part) - 1;
         way.FirstColumn = column + 1;
+        Row? before = null;
         foreach (Hop hop in hops)
         {
-            int target = Math.Max(ranks[hop.Part], column + 1);
+            int target = Math.Max(ranks.RankOf(hop.Part), column + 1);
+            layout.Reach(target);
             while (++column < target)
             {
-                var passing = new Row(strand, -1, column);
+                var passing = new Row(strand, column);
+                passing.Join(before);
+                before = passing;
+                layout.Passing[column].Add(passing);
                 way.Passages.Add(new Passage(null, passing, passing));
             }
 
-            while (layout.Columns.Count <= target)
-                layout.Columns.Add([]);
-            if (!nodes.TryGetValue((hop.Part, target), out Node? node))
+            Node node = NodeAt(layout, ref ranks.NodeOf(hop.Part), hop.Part, target);
+            Row? into = hop.In < 0 ? null : new Row(strand, hop.In, target, all.Ports);
+            Row? from = hop.Out < 0 ? null : new Row(strand, hop.Out, target, all.Ports);
+            if (into is not null)
             {
-                nodes[(hop.Part, target)] = node = new Node(hop.Part, target);
-                layout.Columns[target].Add(node);
+                into.Join(before);
+                into.Through = from;
+                node.Left.Add(into);
             }
 
-            Row? into = hop.In < 0 ? null : new Row(strand, hop.In, target);
-            Row? from = hop.Out < 0 ? null : new Row(strand, hop.Out, target);
-            if (into is not null)
-                node.Left.Add(into);
             if (from is not null)
                 node.Right.Add(from);
+            before = from;
             way.Passages.Add(new Passage(node, into, from));
         }
 
         layout.Ways.Add(way);
+    }
+
+    /// <summary>The box of a part in a column, made where there is none yet.</summary>
+    private static Node NodeAt(Layout layout, ref Node? last, int part, int column)
+    {
+        Node? node = last;
+        while (node is not null && node.Column != column)
+            node = node.Other;
+        if (node is not null)
+            return node;
+        node = new Node(part, column) { Other = last };
+        last = node;
+        layout.Columns[column].Add(node);
+        layout.LastBoxOf[part] = node;
+        return node;
     }
 }

@@ -6,44 +6,63 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>What a column says of its parts: once at its top where all are alike, else in or above each box.</summary>
 internal sealed class ColumnText
 {
-    private ColumnText(string head, Dictionary<Node, string> inside)
+    private ColumnText(CaptionText head, double insideWidth)
     {
-        Head = head;
-        Inside = inside;
+        HeadText = head;
+        InsideWidth = insideWidth;
     }
 
     /// <summary>The text at the top; empty where each box has its own.</summary>
-    public string Head { get; }
+    public string Head => HeadText.Text;
 
-    /// <summary>The text inside each small box.</summary>
-    public IReadOnlyDictionary<Node, string> Inside { get; }
+    /// <summary>The same with its widths.</summary>
+    public CaptionText HeadText { get; }
 
     /// <summary>Room that the widest text inside a box needs.</summary>
-    public double InsideWidth => Inside.Values.Select(t => t.Length == 0 ? 0 : SheetText.Width(t) + 1.6).DefaultIfEmpty(0).Max();
+    public double InsideWidth { get; }
 
+    /// <summary>Finds the words of a column, and gives its small boxes the text inside them.</summary>
     public static ColumnText Of(IReadOnlyList<Node> nodes, SheetText text)
     {
-        Node[] small = [.. nodes.Where(n => n.NameInside)];
-        string[] captions = [.. small.Select(n => SheetText.Caption(text.Part(n))).Distinct()];
-        bool shared = small.Length > 0 && captions.Length == 1;
-        var inside = new Dictionary<Node, string>();
-        foreach (Node node in small)
+        CaptionText? common = null;
+        Node? first = null;
+        bool shared = true;
+        foreach (Node node in nodes)
         {
-            Part part = text.Part(node);
-            inside[node] = !part.IsInline ? text.Inside(node) : shared ? "" : part.Caption[^1];
+            if (!node.NameInside)
+                continue;
+            CaptionText caption = text.Hops.Captions.Of(node.Part);
+            first ??= node;
+            common ??= caption;
+            shared &= caption == common || caption.Text == common.Text;
         }
 
-        return new ColumnText(shared ? captions[0] : small.Length > 0 ? text.Part(small[0]).Caption[0] : "", inside);
+        if (first is null)
+            return new ColumnText(CaptionText.Empty, 0);
+        double width = 0;
+        foreach (Node node in nodes)
+        {
+            if (!node.NameInside)
+                continue;
+            Part part = text.Part(node);
+            node.InsideText = !part.IsInline ? text.Inside(node) : shared ? "" : part.Caption[^1];
+            if (node.InsideText.Length > 0)
+                width = Math.Max(width, SheetText.Width(node.InsideText) + 1.6);
+        }
+
+        return new ColumnText(shared ? common! : new CaptionText(text.Part(first).Caption[0]), width);
     }
 
     /// <summary>The lines above a large box: its name, and what it is.</summary>
     public static (string Name, List<string> Caption) Above(SheetText text, int part, double width) =>
-        (text.Traced.Plant.Parts[part].IsInline ? "" : text.Name(part), SheetText.Wrapped(SheetText.Caption(text.Traced.Plant.Parts[part]), width));
+        (NameAbove(text, part), SheetText.Wrapped(text.Hops.Captions.Of(part).Text, width));
+
+    /// <summary>The name above a large box; cords without a name have none.</summary>
+    public static string NameAbove(SheetText text, int part) => text.Traced.Plant.Parts[part].IsInline ? "" : text.Name(part);
+
+    /// <summary>Height above any box: over the head of a column of small ones there is more.</summary>
+    public const double LeastAbove = 1.2;
 
     /// <summary>Height of the lines above a large box.</summary>
-    public static double AboveHeight(SheetText text, int part, double width)
-    {
-        (string name, List<string> caption) = Above(text, part, width);
-        return (name.Length > 0 ? CapHeights.Part + 1.6 : 0) + (caption.Count * Measures.LineOfText) + 1.2;
-    }
+    public static double AboveHeight(bool hasName, int linesOfCaption) => (hasName ? CapHeights.Part + 1.6 : 0) + (linesOfCaption * Measures.LineOfText) + LeastAbove;
 }

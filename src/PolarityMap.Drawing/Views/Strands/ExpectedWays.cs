@@ -17,7 +17,7 @@ internal sealed record Expected(int Column, Node? Box, Crossing Ways);
 /// </summary>
 internal static class ExpectedWays
 {
-    public static List<Expected> Of(ViewInput input, Layout layout)
+    public static List<Expected> Of(StrandHops hops, ViewInput input, Layout layout)
     {
         if (input.ExpectedEnds.Count == 0)
             return [];
@@ -49,7 +49,7 @@ internal static class ExpectedWays
                 Add(column, null, pairs.Select(p => (OutAt(p.Way, column)!, InAt(p.Tail, column + 1)!)));
         }
 
-        return [.. found.Select(f => new Expected(f.Key.Column, f.Key.Box, new Crossing(f.Value)))];
+        return [.. found.Select(f => new Expected(f.Key.Column, f.Key.Box, Crossing.OfFurther(f.Value, hops.Braids)))];
 
         void Add(int column, Node? box, IEnumerable<(Row, Row)> rows)
         {
@@ -70,7 +70,7 @@ internal static class ExpectedWays
             {
                 for (int i = 0; i < way.Passages.Count; i++)
                 {
-                    if (way.Passages[i] is { Node: { } box, In: { } from } && box.Part == remedy.Part && OutAt(tail, box.Column) is { } to && PassageAt(tail, box.Column)!.Node == box)
+                    if (way.Passages[i] is { Node: { } box, In: { } from } && box.Part == remedy.Part && OutAt(tail, box.Column) is { } to && PassageAt(tail, box.Column)!.Value.Node == box)
                     {
                         inside.Add((from, to));
                         changed = box;

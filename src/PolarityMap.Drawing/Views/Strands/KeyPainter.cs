@@ -30,10 +30,9 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
             {
                 if (way.Passages[i].Out is not { Position: >= 0 } from || way.Passages[i + 1].In is not { Position: >= 0 } to)
                     continue;
-                PortRef port = traced.Graph.PlaceOf(from.Position).Port;
                 if (way.FirstColumn + i >= scope.Through)
                     break;
-                if (traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || traced.MatingAt(from.Position) is not { } mating)
+                if (!from.Port.IsArray || !seen.Add(from.Port.Ref) || from.Mating is not { } mating)
                     continue;
                 if (!placement.HasOwnKeys(way.Passages[i].Node!, way.Passages[i + 1].Node!, mating))
                 {
@@ -41,7 +40,7 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
                     continue;
                 }
 
-                PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, port, traced.Graph.PlaceOf(to.Position).Port, mating);
+                PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, from.Port, to.Port, mating);
             }
 
             if (way is { GoesOn: true, Passages: [.., { Out: { Position: >= 0 } last, Node: { } end }] })
@@ -56,10 +55,9 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
     /// <summary>The key of a connector whose partner is on another sheet.</summary>
     private void PaintCut(int column, Node box, Row row, bool left, HashSet<PortRef> seen)
     {
-        PortRef port = traced.Graph.PlaceOf(row.Position).Port;
-        if (!IsHere(column) || traced.Plant.Port(port).Face.Family != ConnectorFamily.Array || !seen.Add(port) || traced.MatingAt(row.Position) is not { } mating)
+        if (!IsHere(column) || !row.Port.IsArray || !seen.Add(row.Port.Ref) || row.Mating is not { } mating)
             return;
-        Row first = (left ? box.Left : box.Right).First(r => traced.Graph.PlaceOf(r.Position).Port == port);
+        Row first = FirstOf(left ? box.Left : box.Right, row.Port);
         double x = left ? X(placement.Columns[column].X) - 1.1 : X(placement.Columns[column].Right) + 1.1;
         double top = Y(first) - (Measures.Pitch / 2) + Measures.Inset;
 
@@ -69,6 +67,14 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         _marks.Add(Marks.KeyUp(x, top));
         _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(other, top) : Marks.KeyDown(other, top - KeyHeight));
         _words.Add(new Label((x + other) / 2, top - 2.1, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+    }
+
+    private static Row FirstOf(List<Row> rows, DrawnPort port)
+    {
+        int i = 0;
+        while (rows[i].Port != port)
+            i++;
+        return rows[i];
     }
 
     private double X(double x) => originX + x;
@@ -88,15 +94,13 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         _words.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
-    private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, PortRef leftPort, PortRef rightPort, Mating mating)
+    private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, DrawnPort leftPort, DrawnPort rightPort, Mating mating)
     {
-        Row[] left = [.. leftRows.Where(r => traced.Graph.PlaceOf(r.Position).Port == leftPort)];
-        Row[] right = [.. rightRows.Where(r => traced.Graph.PlaceOf(r.Position).Port == rightPort)];
         bool folded = placement.IsFoldAfter(column);
         double leftX = X(placement.Columns[column].Right) + 1.1;
         double rightX = X(placement.Columns[column + 1].X) - 1.1;
-        double topLeft = Y(left[0]) - (Measures.Pitch / 2) + Measures.Inset;
-        double topRight = Y(right[0]) - (Measures.Pitch / 2) + Measures.Inset;
+        double topLeft = Y(FirstOf(leftRows, leftPort)) - (Measures.Pitch / 2) + Measures.Inset;
+        double topRight = Y(FirstOf(rightRows, rightPort)) - (Measures.Pitch / 2) + Measures.Inset;
         if (IsHere(column))
             _marks.Add(Marks.KeyUp(leftX, topLeft));
         if (IsHere(column + 1))

@@ -1,27 +1,84 @@
 using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>A strand's row at one side of a box, or its row where it passes a column without a part.</summary>
-internal sealed class Row(int strand, int position, int column)
+internal sealed class Row
 {
-    public int Strand { get; } = strand;
+    /// <summary>A row where a strand only passes.</summary>
+    public Row(int strand, int column)
+    {
+        Strand = strand;
+        Column = column;
+        Position = -1;
+    }
 
-    public int Column { get; } = column;
+    /// <summary>A row at a position of a part.</summary>
+    public Row(int strand, int position, int column, PortTable ports)
+    {
+        Strand = strand;
+        Column = column;
+        Position = position;
+        Port = ports.At(position);
+        Place = ports.PlaceOf(position);
+        Mating = Port.Mating ?? ports.MatingAt(position);
+    }
+
+    public int Strand { get; }
+
+    public int Column { get; }
 
     /// <summary>The position in the strand graph; -1 where the strand only passes.</summary>
-    public int Position { get; } = position;
+    public int Position { get; }
+
+    /// <summary>The port of the position; none where the strand only passes.</summary>
+    public DrawnPort Port { get; } = null!;
+
+    /// <summary>The position's place in its port, 1-based.</summary>
+    public int Place { get; }
+
+    /// <summary>The mating at the position, or null.</summary>
+    public Mating? Mating { get; }
+
+    /// <summary>The lane at the position, or null where no interface is.</summary>
+    public Lane? Lane => Port.LaneAt(Place);
+
+    /// <summary>The row of the same strand at the left of the gutter before this one; null where the strand begins.</summary>
+    public Row? Before { get; private set; }
+
+    /// <summary>True when the strand goes on to a row right of the gutter behind this one.</summary>
+    public bool GoesOn { get; private set; }
+
+    /// <summary>The row where the strand leaves the box that it enters here; null where it ends.</summary>
+    public Row? Through { get; set; }
 
     /// <summary>Place from above, shared by all columns.</summary>
     public int Slot { get; set; } = -1;
+
+    /// <summary>Its index in the crossing at whose left it is.</summary>
+    public int Index { get; set; }
+
+    /// <summary>Joins the row to the one before it on its strand.</summary>
+    public void Join(Row? before)
+    {
+        Before = before;
+        if (before is not null)
+            before.GoesOn = true;
+    }
 }
 
 /// <summary>One part as drawn in one column.</summary>
 internal sealed class Node(int part, int column)
 {
+    private List<(int Leg, Turn Turn)>? _turns;
+
     public int Part { get; } = part;
 
     public int Column { get; } = column;
+
+    /// <summary>A box of the same part in another column, or null.</summary>
+    public Node? Other { get; init; }
 
     /// <summary>Rows at the left edge, in drawing order.</summary>
     public List<Row> Left { get; } = [];
@@ -29,17 +86,45 @@ internal sealed class Node(int part, int column)
     /// <summary>Rows at the right edge, in drawing order.</summary>
     public List<Row> Right { get; } = [];
 
+    /// <summary>How the strands cross inside; null where none goes through.</summary>
+    public Crossing? Inside { get; set; }
+
+    /// <summary>The text inside a small box.</summary>
+    public string InsideText { get; set; } = "";
+
     /// <summary>
-    /// Legs (0 for a part without) whose connectors are drawn turned, so that the mating at their left runs straight. Only cables
+    /// How the connectors of a leg (0 for a part without) are drawn, so that the mating at their left runs straight. Only cables
     /// are turned, always at both ends, so that a crossing shows in the part that makes it.
     /// </summary>
-    public Dictionary<int, Turn> Turns { get; } = [];
-
-    /// <summary>True when positions between two that are drawn one below the other are left out.</summary>
-    public bool LeavesOut(PortShape port, int above, int below)
+    public Turn TurnOf(int leg)
     {
-        Turn turn = Turns.GetValueOrDefault(port.Leg);
-        return Math.Abs(turn.Place(port.Face, below) - turn.Place(port.Face, above)) > 1;
+        if (_turns is not null)
+        {
+            foreach ((int turned, Turn turn) in _turns)
+            {
+                if (turned == leg)
+                    return turn;
+            }
+        }
+
+        return default;
+    }
+
+    /// <summary>Turns the connectors of a leg, once.</summary>
+    public void SetTurn(int leg, Turn turn)
+    {
+        if (turn != default)
+            (_turns ??= []).Add((leg, turn));
+    }
+
+    public void ClearTurns() => _turns?.Clear();
+
+    /// <summary>True when positions between two rows of one port that are drawn one below the other are left out.</summary>
+    public bool LeavesOut(Row above, Row below)
+    {
+        PortShape port = above.Port.Shape;
+        Turn turn = TurnOf(port.Leg);
+        return Math.Abs(turn.Place(port.Face, below.Place) - turn.Place(port.Face, above.Place)) > 1;
     }
 
     public int RowCount => Math.Max(Left.Count, Right.Count);
@@ -59,12 +144,13 @@ internal sealed class Node(int part, int column)
 /// <param name="Node">The part's box, or null where the strand only passes.</param>
 /// <param name="In">Where it enters the box from the left, or null where it begins.</param>
 /// <param name="Out">Where it leaves to the right, or null where it ends.</param>
-internal sealed record Passage(Node? Node, Row? In, Row? Out);
+internal readonly record struct Passage(Node? Node, Row? In, Row? Out);
 
 /// <summary>A strand, or a stretch of one, with its passages from column <see cref="FirstColumn"/> on without a gap.</summary>
 /// <param name="piece">What is shown of the strand.</param>
 /// <param name="goesOn">True when the strand goes on beyond the right end.</param>
-internal sealed class Way(Piece piece, bool goesOn)
+/// <param name="visits">How many visits to parts it has.</param>
+internal sealed class Way(Piece piece, bool goesOn, int visits)
 {
     public Piece Piece => piece;
 
@@ -80,37 +166,22 @@ internal sealed class Way(Piece piece, bool goesOn)
 
     public int LastColumn => FirstColumn + Passages.Count - 1;
 
-    public List<Passage> Passages { get; } = [];
-}
-
-/// <summary>Strands that run side by side from left to right: their rows at both sides, and the plan that leads them.</summary>
-internal sealed class Crossing
-{
-    private readonly Dictionary<int, int> _index = [];
-
-    /// <param name="rows">For each strand its row at the left and at the right; slots are set.</param>
-    public Crossing(IEnumerable<(Row Left, Row Right)> rows)
-    {
-        Rows = [.. rows.OrderBy(r => r.Left.Slot)];
-        for (int i = 0; i < Rows.Count; i++)
-            _index[Rows[i].Left.Strand] = i;
-        Plan = BraidPlan.Of([.. Rows.Select(r => r.Right.Slot)]);
-    }
-
-    public IReadOnlyList<(Row Left, Row Right)> Rows { get; }
-
-    public BraidPlan Plan { get; }
-
-    /// <summary>A strand's index in <see cref="Rows"/>.</summary>
-    public int IndexOf(int strand) => _index[strand];
+    public List<Passage> Passages { get; } = new(visits);
 }
 
 /// <summary>Columns of boxes, and the strands' ways through them.</summary>
-internal sealed class Layout
+/// <param name="ways">How many ways it will have.</param>
+internal sealed class Layout(int ways)
 {
     public List<List<Node>> Columns { get; } = [];
 
-    public List<Way> Ways { get; } = [];
+    /// <summary>For each column the rows of strands that only pass.</summary>
+    public List<List<Row>> Passing { get; } = [];
+
+    public List<Way> Ways { get; } = new(ways);
+
+    /// <summary>For each part its box, of several the one made last.</summary>
+    public Dictionary<int, Node> LastBoxOf { get; } = [];
 
     /// <summary>The ways that faulty strands should take, in a gutter or a part each.</summary>
     public IReadOnlyList<Expected> Expected { get; set; } = [];
@@ -130,9 +201,35 @@ internal sealed class Layout
     /// <summary>Number of slots.</summary>
     public int SlotCount { get; set; }
 
-    /// <summary>How the strands of each box cross, by box; made once, whatever the widths.</summary>
-    public Dictionary<Node, Crossing> Inside { get; } = [];
+    /// <summary>How the strands between two columns cross, by the left column; made once, whatever the widths.</summary>
+    public Crossing[] Between { get; set; } = [];
 
-    /// <summary>How the strands between two columns cross, by the left column.</summary>
-    public Dictionary<int, Crossing> Between { get; } = [];
+    /// <summary>Makes sure that a column is there.</summary>
+    public void Reach(int column)
+    {
+        while (Columns.Count <= column)
+        {
+            Columns.Add([]);
+            Passing.Add([]);
+        }
+    }
+
+    /// <summary>The rows at the right of the gutter before a column to which a strand comes from the left.</summary>
+    public IEnumerable<Row> RowsAtLeft(int column)
+    {
+        foreach (Node node in Columns[column])
+        {
+            foreach (Row row in node.Left)
+            {
+                if (row.Before is not null)
+                    yield return row;
+            }
+        }
+
+        foreach (Row row in Passing[column])
+        {
+            if (row.Before is not null)
+                yield return row;
+        }
+    }
 }

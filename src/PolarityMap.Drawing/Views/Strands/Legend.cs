@@ -66,6 +66,9 @@ internal static class Legend
     /// <summary>Height of the colours and marks where they have no place beside the title block.</summary>
     public const double KeysHeight = 25;
 
+    /// <summary>Height of the foot of any sheet: of its reading and the caution, a line each at the least.</summary>
+    public const double LeastFootHeight = 2 + (2 * Measures.LineOfText);
+
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
     public static double FootHeight(SheetFormat format, SheetNotes notes) =>
         2 + (Lines(notes, SheetFrame.FreeOf(format).Width).Count * Measures.LineOfText) + (KeysFitBeside(format) ? 0 : KeysHeight);

@@ -57,7 +57,9 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
             count += unit.Pieces.Count;
         if (count > MostOnOneSheet)
             return null;
-        Piece[] pieces = [.. units.SelectMany(u => u.Pieces)];
+        var pieces = new List<Piece>(count);
+        foreach (Unit unit in units)
+            pieces.AddRange(unit.Pieces);
         return Sheetful.OnOneSheet(hops, Narrowed(pieces), pieces, SheetNames.Of(hops, units), papers);
     }
 
@@ -130,5 +132,18 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
     }
 
     private ViewInput Narrowed(IReadOnlyList<Piece> pieces) =>
-        pieces.Count == input.Selection.Strands.Count ? input : input with { Selection = input.Selection.Narrowed([.. pieces.Select(p => p.Strand).Distinct()]) };
+        pieces.Count == input.Selection.Strands.Count ? input : input with { Selection = input.Selection.Narrowed(StrandsOf(pieces)) };
+
+    private static int[] StrandsOf(IReadOnlyList<Piece> pieces)
+    {
+        var strands = new List<int>(pieces.Count);
+        var seen = new HashSet<int>(pieces.Count);
+        foreach (Piece piece in pieces)
+        {
+            if (seen.Add(piece.Strand))
+                strands.Add(piece.Strand);
+        }
+
+        return [.. strands];
+    }
 }

@@ -8,18 +8,47 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <param name="Count">Number of visits shown.</param>
 internal readonly record struct Piece(int Strand, int First, int Count);
 
-/// <summary>The visits of strands to parts, asked for once for each strand however often it is laid out.</summary>
+/// <summary>
+/// The visits of strands to parts, and all else that a planning asks of the plant again and again: found once, however often a
+/// strand is laid out.
+/// </summary>
 internal sealed class StrandHops(TracedPlant traced)
 {
-    private readonly IReadOnlyList<Hop>?[] _hops = new IReadOnlyList<Hop>?[traced.Strands.Count];
+    private readonly Hop[]?[] _hops = new Hop[]?[traced.Strands.Count];
+    private PortTable? _ports;
+    private RefusedMatings? _refused;
+    private StrandLabels? _labels;
+    private Captions? _captions;
+    private int _visits;
 
     public TracedPlant Traced => traced;
 
-    public IReadOnlyList<Hop> Of(int strand) => _hops[strand] ??= traced.Hops(strand);
+    /// <summary>The ports of positions.</summary>
+    public PortTable Ports => _ports ??= new PortTable(traced);
+
+    /// <summary>The matings that cannot be made.</summary>
+    public RefusedMatings Refused => _refused ??= new RefusedMatings(traced.Plant);
+
+    /// <summary>The colours and labels of strands.</summary>
+    public StrandLabels Labels => _labels ??= new StrandLabels(this);
+
+    /// <summary>What parts are.</summary>
+    public Captions Captions => _captions ??= new Captions(traced.Plant);
+
+    /// <summary>How strands cross, by their order.</summary>
+    public BraidPlans Braids { get; } = new();
+
+    /// <summary>Parts in columns.</summary>
+    public ColumnRanks Ranks { get; } = new(traced.Plant.Parts.Count);
+
+    public Hop[] Of(int strand) => _hops[strand] ??= [.. traced.Hops(strand)];
 
     /// <summary>The whole strand as a piece.</summary>
-    public Piece Whole(int strand) => new(strand, 0, Of(strand).Count);
+    public Piece Whole(int strand) => new(strand, 0, Of(strand).Length);
 
     /// <summary>True when the strand goes on beyond the piece's right end.</summary>
-    public bool GoesOn(Piece piece) => piece.First + piece.Count < Of(piece.Strand).Count;
+    public bool GoesOn(Piece piece) => piece.First + piece.Count < Of(piece.Strand).Length;
+
+    /// <summary>A number for a pass over ports that no other pass has.</summary>
+    public int NextVisit() => ++_visits;
 }

@@ -1,7 +1,5 @@
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Parts;
-using PolarityMap.Core.Plants;
-using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
@@ -49,10 +47,9 @@ internal enum SheetSigns
 internal static class SheetSignsOf
 {
     /// <summary>The signs of a layout, rings and bands aside, which depend on the paper.</summary>
-    public static SheetSigns Layout(ViewInput input, Layout layout)
+    public static SheetSigns Layout(StrandHops hops, ViewInput input, Layout layout)
     {
         SheetSigns signs = SheetSigns.None;
-        TracedPlant traced = input.Traced;
         foreach (Finding finding in input.Findings)
         {
             signs |= finding.Rule.Severity == Severity.Error ? SheetSigns.Errors : SheetSigns.Warnings;
@@ -65,7 +62,7 @@ internal static class SheetSignsOf
         var changed = new HashSet<int>(input.Findings.SelectMany(f => f.Remedies).Select(r => r.Part));
         if (changed.Count > 0 && layout.Columns.Any(c => c.Any(n => changed.Contains(n.Part))))
             signs |= SheetSigns.Change;
-        var seen = new HashSet<PortRef>();
+        int visit = hops.NextVisit();
         foreach (Way way in layout.Ways)
         {
             if (way.ComesIn || way.GoesOn)
@@ -81,7 +78,7 @@ internal static class SheetSignsOf
             }
 
             // A strand that ends inside a part has the bar of an open end too.
-            if (way.Passages[^1] is { Out: null, In: { } last } && traced.Graph.LaneAt(last.Position) is null)
+            if (way.Passages[^1] is { Out: null, In: { } last } && last.Lane is null)
                 signs |= SheetSigns.OpenEnds;
         }
 
@@ -89,14 +86,15 @@ internal static class SheetSignsOf
 
         SheetSigns Of(Row row)
         {
-            PortRef port = traced.Graph.PlaceOf(row.Position).Port;
-            if (!seen.Add(port))
+            DrawnPort port = row.Port;
+            if (port.Visit == visit)
                 return SheetSigns.None;
-            SheetSigns own = traced.Graph.LaneAt(row.Position) is null ? SheetSigns.None : SheetSigns.Light;
-            return own | traced.Plant.Port(port).Face.Family switch
+            port.Visit = visit;
+            SheetSigns own = row.Lane is null ? SheetSigns.None : SheetSigns.Light;
+            return own | port.Shape.Face.Family switch
             {
                 ConnectorFamily.Duplex => SheetSigns.Duplex,
-                ConnectorFamily.Array => traced.MatingAt(row.Position) is not { } mating ? SheetSigns.None
+                ConnectorFamily.Array => row.Mating is not { } mating ? SheetSigns.None
                     : mating.Keys == Keying.Opposed ? SheetSigns.Arrays | SheetSigns.Turned : SheetSigns.Arrays,
                 _ => SheetSigns.None,
             };

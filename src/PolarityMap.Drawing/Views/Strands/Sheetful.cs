@@ -1,4 +1,3 @@
-using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -82,34 +81,57 @@ internal sealed class Sheetful
     /// <param name="below">Height to leave free below the drawing.</param>
     public static Sheetful? OnOneSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, IReadOnlyList<SheetFormat> papers, double below = 0)
     {
-        var draft = new Draft(hops, input, pieces, names);
+        if (ColumnPlan.Make(hops, pieces, HighestOf(papers) - below) is not { } layout)
+            return null;
+        var draft = new Draft(hops, input, layout, pieces, names);
         foreach (SheetFormat paper in papers)
         {
-                        // The smallest sheet takes only what needs no fold; an upright one is there for drawings that are folded.
+            // The smallest sheet takes only what needs no fold; an upright one is there for drawings that are folded.
             ReadOnlySpan<bool> folds = paper == SheetFormat.A5Landscape ? [false] : paper.IsLandscape ? [false, true] : [true];
-            foreach (bool folded in folds)
+            if (OnPaper(draft, paper, folds, below) is { } sheet)
+                return sheet;
+        }
+
+        return null;
+    }
+
+    private static Sheetful? OnPaper(Draft draft, SheetFormat paper, ReadOnlySpan<bool> folds, double below)
+    {
+        foreach (bool folded in folds)
+        {
+            Area room = draft.Room(paper, folded ? SheetSigns.Rings : SheetSigns.None);
+            foreach (double stage in Measures.Stages)
             {
-                Area room = draft.Room(paper, folded ? SheetSigns.Rings : SheetSigns.None);
-                foreach (double stage in Measures.Stages)
-                {
-                    var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, folded ? room.Width : double.PositiveInfinity);
-                    if (placement.Width <= room.Width && placement.Height <= room.Height - below)
-                        return draft.On(paper, placement, below);
-                }
+                var placement = new Placement(draft.Sizes, stage, folded ? room.Width : double.PositiveInfinity);
+                if (placement.Width <= room.Width && placement.Height <= room.Height - below)
+                    return draft.On(paper, placement, below);
+
+                // Narrower columns wrap more words and folding adds bands: neither makes a band that is too high any lower.
+                if (placement.BandHeight > room.Height - below)
+                    return null;
             }
         }
 
         return null;
     }
 
+    /// <summary>The most height that a drawing has on any of the papers.</summary>
+    private static double HighestOf(IReadOnlyList<SheetFormat> papers)
+    {
+        double highest = 0;
+        foreach (SheetFormat paper in papers)
+            highest = Math.Max(highest, SheetFrame.FreeOf(paper).Height - Legend.LeastFootHeight - Draft.Clear);
+        return highest;
+    }
+
     /// <summary>The strands on as many sheets of a paper as they need; null when a single column is wider or higher than it.</summary>
     public static Sheetful? OnSeveralSheets(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, SheetFormat paper)
     {
-        var draft = new Draft(hops, input, pieces, names);
+        var draft = new Draft(hops, input, ColumnPlan.Make(hops, pieces), pieces, names);
         Area room = draft.Room(paper, SheetSigns.Rings | SheetSigns.Cuts);
         foreach (double stage in Measures.Stages)
         {
-            var placement = new Placement(hops.Traced, draft.Layout, draft.Text, stage, room.Width, room.Height);
+            var placement = new Placement(draft.Sizes, stage, room.Width, room.Height);
             if (placement.Width <= room.Width && placement.Height <= room.Height)
                 return draft.On(paper, placement);
         }
@@ -120,8 +142,8 @@ internal sealed class Sheetful
     /// <summary>The strands on one sheet as large as they need; nothing shrinks.</summary>
     public static Sheetful OnItsOwnSheet(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names, double below = 0)
     {
-        var draft = new Draft(hops, input, pieces, names);
-        var placement = new Placement(hops.Traced, draft.Layout, draft.Text, Measures.Stages[^1]);
+        var draft = new Draft(hops, input, ColumnPlan.Make(hops, pieces), pieces, names);
+        var placement = new Placement(draft.Sizes, Measures.Stages[^1]);
         double width = Math.Ceiling(Math.Max(placement.Width + draft.Marks + 40, 420));
         double foot = Legend.FootHeight(SheetFormat.Custom(width, 297), draft.Notes);
         return draft.On(SheetFormat.Custom(width, Math.Ceiling(Math.Max(placement.Height + below + foot + 65, 297))), placement, below);
@@ -138,7 +160,7 @@ internal sealed class Sheetful
                 cuts.Arrives(new Cut(way.Strand, way.Piece.First - 1), SheetOf(way.FirstColumn), ZoneOf(Placement.Columns[way.FirstColumn].X, way.Passages[0].In!));
             if (way.GoesOn)
                 cuts.Leaves(new Cut(way.Strand, way.Piece.First + way.Piece.Count - 1), SheetOf(way.LastColumn), ZoneOf(Placement.Columns[way.LastColumn].Right, way.Passages[^1].Out!));
-            for (int c = way.FirstColumn; c < way.LastColumn; c++)
+            for (int c = way.FirstColumn; c < way.LastColumn && Placement.Pages > 1; c++)
             {
                 if (Placement.Columns[c].Page == Placement.Columns[c + 1].Page)
                     continue;
@@ -156,14 +178,18 @@ internal sealed class Sheetful
     /// <summary>A layout that is not yet on paper.</summary>
     private sealed class Draft
     {
-        public Draft(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, SheetNames names)
+        /// <summary>Height that stays free above and below the drawing, and width beside it.</summary>
+        public const double Clear = 2;
+
+        public Draft(StrandHops hops, ViewInput input, Layout layout, IReadOnlyList<Piece> pieces, SheetNames names)
         {
             Input = input;
-            Layout = ColumnPlan.Make(hops, pieces);
-            SlotPlan.Make(hops.Traced, Layout);
-            Layout.Expected = ExpectedWays.Of(input, Layout);
-            Text = new SheetText(hops.Traced, names);
-            Notes = new SheetNotes(input.Findings, SampleOf(hops.Traced, pieces), SheetSignsOf.Layout(input, Layout), names.Notes);
+            Layout = layout;
+            SlotPlan.Make(hops, Layout);
+            Layout.Expected = ExpectedWays.Of(hops, input, Layout);
+            Text = new SheetText(hops, names);
+            Sizes = new LayoutSizes(layout, Text);
+            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), names.Notes);
             bool open = false;
             foreach (Way way in Layout.Ways)
             {
@@ -184,6 +210,8 @@ internal sealed class Sheetful
 
         public SheetText Text { get; }
 
+        public LayoutSizes Sizes { get; }
+
         public SheetNotes Notes { get; }
 
         /// <summary>Room at the right for signs, open ends and the marks of other sheets.</summary>
@@ -193,23 +221,24 @@ internal sealed class Sheetful
         public Area Room(SheetFormat paper, SheetSigns further)
         {
             Area free = SheetFrame.FreeOf(paper);
-            return free with { Width = free.Width - Marks - 2, Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - 2 };
+            return free with { Width = free.Width - Marks - Clear, Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - Clear };
         }
 
         public Sheetful On(SheetFormat paper, Placement placement, double below = 0) => new(Input, Layout, Text, Notes, paper, placement, Marks, below);
 
         /// <summary>The seventh strand where there is one, else the first.</summary>
-        private static SampleStrand SampleOf(TracedPlant traced, IReadOnlyList<Piece> pieces)
+        private static SampleStrand SampleOf(StrandHops hops, IReadOnlyList<Piece> pieces)
         {
             const int wanted = 7;
             int strand = pieces[0].Strand;
             foreach (Piece piece in pieces)
             {
-                if (traced.NumberOf(piece.Strand) == wanted)
+                if (hops.Traced.NumberOf(piece.Strand) == wanted)
                     strand = piece.Strand;
             }
 
-            return new SampleStrand(traced.NumberOf(strand), StrandColours.Of(traced, strand), StrandColours.IsFibre(traced, strand));
+            StrandLabels.Entry label = hops.Labels.Of(strand);
+            return new SampleStrand(hops.Traced.NumberOf(strand), label.Colour, label.IsFibre);
         }
     }
 }

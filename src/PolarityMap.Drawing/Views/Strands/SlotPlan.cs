@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -10,216 +11,294 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal sealed class SlotPlan
 {
+    private readonly StrandHops _hops;
     private readonly TracedPlant _traced;
     private readonly Layout _layout;
-    private readonly Dictionary<Row, Row> _before = [];
-    private readonly List<Row>[] _passing;
+    private readonly LegTurns _turns;
 
-    private SlotPlan(TracedPlant traced, Layout layout)
+    // Used by one column after the other.
+    private readonly List<Item> _items = [];
+    private readonly List<int> _wished = [];
+    private readonly List<(double Sum, int Count)> _pools = [];
+
+    private SlotPlan(StrandHops hops, Layout layout)
     {
-        _traced = traced;
+        _hops = hops;
+        _traced = hops.Traced;
         _layout = layout;
-        _passing = new List<Row>[layout.Columns.Count];
-        for (int c = 0; c < _passing.Length; c++)
-            _passing[c] = [];
-        foreach (Way way in layout.Ways)
-        {
-            for (int i = 0; i < way.Passages.Count; i++)
-            {
-                Passage passage = way.Passages[i];
-                if (passage.Node is null)
-                    _passing[way.FirstColumn + i].Add(passage.In!);
-                if (i > 0 && passage.In is { } into && way.Passages[i - 1].Out is { } from)
-                    _before[into] = from;
-            }
-        }
+        _turns = new LegTurns(hops, layout);
     }
 
     /// <summary>A box or a passing strand in a column.</summary>
-    private sealed record Item(Node? Node, Row? Passing)
+    private sealed class Item(Node? node, Row? passing, double wish)
     {
-        /// <summary>The middle of the rows that it is joined to at its left; NaN when it is joined to none.</summary>
-        public double Wish { get; init; }
+        public Node? Node => node;
 
-        /// <summary>Slots of its rows, counted from its first.</summary>
-        public int[] Offsets { get; set; } = [];
+        public Row? Passing => passing;
+
+        /// <summary>The middle of the rows that it is joined to at its left; NaN when it is joined to none.</summary>
+        public double Wish { get; } = wish;
+
+        /// <summary>Number of its rows, one below the other.</summary>
+        public int Rows { get; } = node?.RowCount ?? 1;
+
+        /// <summary>Slots of its rows, counted from its first; null where they follow each other.</summary>
+        public int[]? Offsets { get; set; }
 
         /// <summary>Where its first row would best be.</summary>
-        public double Start { get; set; }
+        public double Start { get; set; } = wish;
 
-        public int Part => Node?.Part ?? -1;
+        public int Part => node?.Part ?? -1;
+
+        /// <summary>How many slots it takes, those between its rows included.</summary>
+        public int Extent => Rows == 0 ? 0 : OffsetOf(Rows - 1) + 1;
+
+        public int OffsetOf(int row) => Offsets is null ? row : Offsets[row];
+
+        /// <summary>The first slot below it.</summary>
+        public int Below => Rows == 0 ? 0 : (node?.LastSlot ?? passing!.Slot) + 1;
     }
 
     /// <summary>
     /// Orders the boxes of each column as the document names them, or by the middle of what they are joined to, whichever has
     /// fewer crossings between columns; as the document has it where both have as many, so that a wrong joint crosses where it is.
     /// </summary>
-    public static void Make(TracedPlant traced, Layout layout)
+    public static void Make(StrandHops hops, Layout layout)
     {
-        var plan = new SlotPlan(traced, layout);
+        var plan = new SlotPlan(hops, layout);
         plan.Run(asNamed: true);
-        long named = plan.Crossings();
-        plan.Run(asNamed: false);
-        if (named <= plan.Crossings())
-            plan.Run(asNamed: true);
+        long named = GutterInversions.Of(layout);
+
+        // Fewer crossings than none there are not. Rows start in the order of the strands, which may turn a leg otherwise than
+        // their final order does; then the second look is needed.
+        if (named > 0 || plan._turns.DependOnOrder)
+        {
+            plan.Run(asNamed: false);
+            if (named <= GutterInversions.Of(layout))
+                plan.Run(asNamed: true);
+        }
+
         plan.PlanCrossings();
     }
 
     /// <summary>Plans how strands cross inside boxes and between columns, now that every row has its slot.</summary>
     private void PlanCrossings()
     {
-        foreach (Node node in _layout.Columns.SelectMany(c => c))
+        var rows = new List<(Row, Row)>();
+        foreach (List<Node> column in _layout.Columns)
         {
-            Dictionary<int, Row> right = node.Right.ToDictionary(r => r.Strand);
-            _layout.Inside[node] = new Crossing(node.Left.Where(l => right.ContainsKey(l.Strand)).Select(l => (l, right[l.Strand])));
+            foreach (Node node in column)
+            {
+                rows.Clear();
+                foreach (Row row in node.Left)
+                {
+                    if (row.Through is { } from)
+                        rows.Add((row, from));
+                }
+
+                if (rows.Count > 0)
+                    node.Inside = Crossing.Of([.. rows], _hops.Braids);
+            }
         }
 
-        ILookup<int, (Row, Row)> gutters = _before.ToLookup(p => p.Value.Column, p => (p.Value, p.Key));
-        for (int c = 0; c + 1 < _layout.Columns.Count; c++)
-            _layout.Between[c] = new Crossing(gutters[c]);
+        var byLeftSlot = new Row?[_layout.SlotCount];
+        _layout.Between = new Crossing[Math.Max(0, _layout.Columns.Count - 1)];
+        for (int c = 0; c < _layout.Between.Length; c++)
+        {
+            foreach (Row row in _layout.RowsAtLeft(c + 1))
+                byLeftSlot[row.Before!.Slot] = row;
+            rows.Clear();
+            foreach (Row? row in byLeftSlot)
+            {
+                if (row is not null)
+                    rows.Add((row.Before!, row));
+            }
+
+            Array.Clear(byLeftSlot);
+            _layout.Between[c] = Crossing.Of([.. rows], _hops.Braids);
+        }
     }
 
     private void Run(bool asNamed)
     {
         int slots = 0;
         for (int c = 0; c < _layout.Columns.Count; c++)
-            slots = Math.Max(slots, PlaceColumn(_layout.Columns[c], _passing[c], asNamed));
+            slots = Math.Max(slots, PlaceColumn(_layout.Columns[c], _layout.Passing[c], asNamed));
         _layout.SlotCount = slots;
-    }
-
-    /// <summary>Inversions between columns, which no drawing can have fewer crossings than.</summary>
-    private long Crossings()
-    {
-        long count = 0;
-        foreach (IGrouping<int, KeyValuePair<Row, Row>> gutter in _before.GroupBy(p => p.Key.Column))
-        {
-            int[] right = [.. gutter.OrderBy(p => p.Value.Slot).Select(p => p.Key.Slot)];
-            for (int i = 0; i < right.Length; i++)
-            {
-                for (int j = i + 1; j < right.Length; j++)
-                    count += right[i] > right[j] ? 1 : 0;
-            }
-        }
-
-        return count;
     }
 
     /// <summary>Places a column; returns the first slot below it.</summary>
     private int PlaceColumn(List<Node> nodes, List<Row> passing, bool asNamed)
     {
-        var items = new List<Item>(nodes.Count + passing.Count);
+        _items.Clear();
+        bool inline = false;
         foreach (Node node in nodes)
         {
-            node.Turns.Clear();
-            Turn(node);
+            node.ClearTurns();
+            _turns.Turn(node);
             Sort(node, node.Left);
             Sort(node, node.Right);
-            double[] slots = [.. node.Left.Where(_before.ContainsKey).Select(r => (double)_before[r].Slot)];
-            items.Add(new Item(node, null) { Wish = slots.Length > 0 ? slots.Average() : double.NaN });
+            _items.Add(new Item(node, null, MiddleBefore(node)));
+            inline |= _traced.Plant.Parts[node.Part].IsInline;
         }
 
-        if (asNamed)
-            items.Sort(InOrderOfTheDocument(nodes));
-        else
-            items.Sort((a, b) => (Last(a.Wish), a.Part).CompareTo((Last(b.Wish), b.Part)));
+        SortItems(!asNamed ? ByWish : inline ? ByPart : AsTheDocumentNames);
 
         // A passing strand goes before the first box that stands lower.
-        foreach (Row row in passing.OrderBy(r => _before.TryGetValue(r, out Row? from) ? from.Slot : 0))
+        foreach (Row row in passing.Count > 1 ? passing.OrderBy(r => r.Before?.Slot ?? 0) : passing.AsEnumerable())
         {
-            double wish = _before.TryGetValue(row, out Row? from) ? from.Slot : 0;
-            int at = items.FindIndex(i => i.Wish > wish);
-            items.Insert(at < 0 ? items.Count : at, new Item(null, row) { Wish = wish });
+            double wish = row.Before?.Slot ?? 0;
+            int at = _items.FindIndex(i => i.Wish > wish);
+            _items.Insert(at < 0 ? _items.Count : at, new Item(null, row, wish));
         }
 
-        foreach (Item item in items)
-            Shape(item, items);
-        int below = Settle(items);
+        foreach (Item item in _items)
+            Shape(item);
+        int below = Settle();
         nodes.Clear();
-        nodes.AddRange(items.Where(i => i.Node is not null).Select(i => i.Node!));
+        foreach (Item item in _items)
+        {
+            if (item.Node is { } node)
+                nodes.Add(node);
+        }
+
         return below;
     }
 
-    /// <summary>
-    /// Named parts as the document describes them, numbers in names counted as numbers; a column with cords that have no name
-    /// of their own as the runs mention them.
-    /// </summary>
-    private Comparison<Item> InOrderOfTheDocument(List<Node> nodes)
+    private static double MiddleBefore(Node node)
     {
-        if (nodes.Any(n => _traced.Plant.Parts[n.Part].IsInline))
-            return (a, b) => a.Part.CompareTo(b.Part);
-        return (a, b) =>
+        double sum = 0;
+        int count = 0;
+        foreach (Row row in node.Left)
         {
-            Part pa = _traced.Plant.Parts[a.Part];
-            Part pb = _traced.Plant.Parts[b.Part];
-            int order = string.CompareOrdinal(pa.Place.File, pb.Place.File);
-            if (order == 0)
-                order = (pa.Place.Line, pa.Place.Column).CompareTo((pb.Place.Line, pb.Place.Column));
-            if (order == 0)
-                order = NaturalOrder.Compare(pa.Name, pb.Name);
-            return order != 0 ? order : a.Part.CompareTo(b.Part);
-        };
+            if (row.Before is { } from)
+            {
+                sum += from.Slot;
+                count++;
+            }
+        }
+
+        return count > 0 ? sum / count : double.NaN;
     }
+
+    /// <summary>Most columns are in order already.</summary>
+    private void SortItems(Comparison<Item> order)
+    {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            if (order(_items[i - 1], _items[i]) > 0)
+            {
+                _items.Sort(order);
+                return;
+            }
+        }
+    }
+
+    private static int ByWish(Item a, Item b) => (Last(a.Wish), a.Part).CompareTo((Last(b.Wish), b.Part));
 
     private static double Last(double wish) => double.IsNaN(wish) ? double.MaxValue : wish;
 
+    /// <summary>A column with cords that have no name of their own: as the runs mention them.</summary>
+    private static int ByPart(Item a, Item b) => a.Part.CompareTo(b.Part);
+
+    /// <summary>Named parts as the document describes them, numbers in names counted as numbers.</summary>
+    private int AsTheDocumentNames(Item a, Item b)
+    {
+        Part pa = _traced.Plant.Parts[a.Part];
+        Part pb = _traced.Plant.Parts[b.Part];
+        int order = ReferenceEquals(pa.Place.File, pb.Place.File) ? 0 : string.CompareOrdinal(pa.Place.File, pb.Place.File);
+        if (order == 0)
+            order = (pa.Place.Line, pa.Place.Column).CompareTo((pb.Place.Line, pb.Place.Column));
+        if (order == 0)
+            order = NaturalOrder.Compare(pa.Name, pb.Name);
+        return order != 0 ? order : a.Part.CompareTo(b.Part);
+    }
+
     /// <summary>The slots of an item's rows among themselves: spread as what they are joined to, unless something else stands between.</summary>
-    private void Shape(Item item, List<Item> items)
+    private void Shape(Item item)
     {
         if (item.Node is not { } node)
+            return;
+        _wished.Clear();
+        bool sorted = true;
+        double sum = 0;
+        foreach (Row row in node.Left)
         {
-            item.Offsets = [0];
-            item.Start = item.Wish;
+            if (row.Before is not { } from)
+                continue;
+            sorted &= _wished.Count == 0 || _wished[^1] <= from.Slot;
+            _wished.Add(from.Slot);
+            sum += from.Slot;
+        }
+
+        if (_wished.Count == 0)
+        {
+            item.Start = double.NaN;
             return;
         }
 
-        int count = node.RowCount;
-        List<int> wished = [.. node.Left.Where(_before.ContainsKey).Select(r => _before[r].Slot).Order()];
-        bool spread = wished.Count > 1 && wished[^1] - wished[0] >= wished.Count
-            && !items.Any(o => o != item && o.Wish > wished[0] && o.Wish < wished[^1]);
-        var offsets = new List<int>(count);
-        if (spread)
-            offsets.AddRange(wished.Select(w => w - wished[0]));
-        while (offsets.Count < count)
-            offsets.Add(offsets.Count == 0 ? 0 : offsets[^1] + 1);
-        item.Offsets = [.. offsets];
-        item.Start = wished.Count == 0 ? double.NaN : spread ? wished[0] : wished.Average() - ((wished.Count - 1) / 2.0);
+        if (!sorted)
+            _wished.Sort();
+        if (_wished.Count > 1 && _wished[^1] - _wished[0] >= _wished.Count && !AnotherWishesBetween(item, _wished[0], _wished[^1]))
+        {
+            var offsets = new int[item.Rows];
+            for (int i = 0; i < offsets.Length; i++)
+                offsets[i] = i < _wished.Count ? _wished[i] - _wished[0] : offsets[i - 1] + 1;
+            item.Offsets = offsets;
+            item.Start = _wished[0];
+            return;
+        }
+
+        item.Start = (sum / _wished.Count) - ((_wished.Count - 1) / 2.0);
+    }
+
+    private bool AnotherWishesBetween(Item item, int first, int last)
+    {
+        foreach (Item other in _items)
+        {
+            if (other != item && other.Wish > first && other.Wish < last)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>
     /// Puts the items one below the other, each as near to its wish as the others let it (isotonic regression by pooling
     /// adjacent violators). Returns the first slot below.
     /// </summary>
-    private static int Settle(List<Item> items)
+    private int Settle()
     {
-        var pools = new List<(double Sum, int Count)>();
+        _pools.Clear();
         int above = 0;
-        foreach (Item item in items)
+        foreach (Item item in _items)
         {
-            double lastMean = pools.Count > 0 ? pools[^1].Sum / pools[^1].Count : 0;
-            pools.Add((double.IsNaN(item.Start) ? lastMean : item.Start - above, 1));
-            while (pools.Count > 1 && pools[^2].Sum / pools[^2].Count > pools[^1].Sum / pools[^1].Count)
+            double lastMean = _pools.Count > 0 ? _pools[^1].Sum / _pools[^1].Count : 0;
+            _pools.Add((double.IsNaN(item.Start) ? lastMean : item.Start - above, 1));
+            while (_pools.Count > 1 && _pools[^2].Sum / _pools[^2].Count > _pools[^1].Sum / _pools[^1].Count)
             {
-                pools[^2] = (pools[^2].Sum + pools[^1].Sum, pools[^2].Count + pools[^1].Count);
-                pools.RemoveAt(pools.Count - 1);
+                _pools[^2] = (_pools[^2].Sum + _pools[^1].Sum, _pools[^2].Count + _pools[^1].Count);
+                _pools.RemoveAt(_pools.Count - 1);
             }
 
-            above += item.Offsets.Length == 0 ? 0 : item.Offsets[^1] + 1;
+            above += item.Extent;
         }
 
-        int next = 0;
+        int next = 0, below = 0;
         above = 0;
-        foreach ((double sum, int count) in pools)
+        foreach ((double sum, int count) in _pools)
         {
             int shift = Math.Max(0, (int)Math.Round(sum / count));
             for (int k = 0; k < count; k++)
             {
-                Item item = items[next++];
+                Item item = _items[next++];
                 SetSlots(item, above + shift);
-                above += item.Offsets.Length == 0 ? 0 : item.Offsets[^1] + 1;
+                above += item.Extent;
+                below = Math.Max(below, item.Below);
             }
         }
 
-        return items.Max(i => i.Offsets.Length == 0 ? 0 : (i.Node?.LastSlot ?? i.Passing!.Slot) + 1);
+        return below;
     }
 
     private static void SetSlots(Item item, int start)
@@ -232,69 +311,25 @@ internal sealed class SlotPlan
 
         Node node = item.Node!;
         for (int i = 0; i < node.Left.Count; i++)
-            node.Left[i].Slot = start + item.Offsets[i];
+            node.Left[i].Slot = start + item.OffsetOf(i);
         for (int i = 0; i < node.Right.Count; i++)
-            node.Right[i].Slot = start + item.Offsets[i];
-    }
-
-    /// <summary>Decides for each leg of a cable whether it is drawn turned over, from the mating at its left.</summary>
-    private void Turn(Node node)
-    {
-        Part part = _traced.Plant.Parts[node.Part];
-        if (!part.Shape.IsCable)
-            return;
-        var decided = new HashSet<int>();
-        foreach (Row row in node.Left)
-        {
-            PortRef port = _traced.Graph.PlaceOf(row.Position).Port;
-            int leg = part.Shape.Ports[port.Port].Leg;
-            int mate = _traced.Graph.Outside[row.Position];
-            if (mate < 0 || !_before.ContainsKey(row) || !decided.Add(leg) || _traced.MatingAt(row.Position) is not { } mating)
-                continue;
-            PortRef other = _traced.Graph.PlaceOf(mate).Port;
-            node.Turns[leg] = TurnOf(other, node.Column - 1).Over(_traced.Plant.Port(other).Face, mating.Keys);
-        }
-
-        // The legs of a harness have no left end of their own: they turn to what they meet at the right, unless that turns too.
-        foreach (Row row in node.Right)
-        {
-            int leg = part.Shape.Ports[_traced.Graph.PlaceOf(row.Position).Port.Port].Leg;
-            int mate = _traced.Graph.Outside[row.Position];
-            if (leg == 0 || mate < 0 || !decided.Add(leg) || _traced.MatingAt(row.Position) is not { } mating)
-                continue;
-            PortRef other = _traced.Graph.PlaceOf(mate).Port;
-            if (!_traced.Plant.Parts[other.Part].Shape.IsCable)
-                node.Turns[leg] = default(Turn).Over(_traced.Plant.Port(other).Face, mating.Keys);
-        }
-    }
-
-    /// <summary>How a port is drawn in the nearest column left of the given one in which it stands.</summary>
-    private Turn TurnOf(PortRef port, int column)
-    {
-        for (int c = column; c >= 0; c--)
-        {
-            foreach (Node node in _layout.Columns[c])
-            {
-                if (node.Part == port.Part)
-                    return node.Turns.GetValueOrDefault(_traced.Plant.Port(port).Leg);
-            }
-        }
-
-        return default;
+            node.Right[i].Slot = start + item.OffsetOf(i);
     }
 
     /// <summary>Ports in their order, positions in theirs as the leg is turned.</summary>
-    private void Sort(Node node, List<Row> rows)
+    private static void Sort(Node node, List<Row> rows)
     {
-        rows.Sort((a, b) =>
+        const int mostOnStack = 128;
+        Span<long> keys = rows.Count <= mostOnStack ? stackalloc long[rows.Count] : new long[rows.Count];
+        bool sorted = true;
+        for (int i = 0; i < keys.Length; i++)
         {
-            PositionPlace pa = _traced.Graph.PlaceOf(a.Position);
-            PositionPlace pb = _traced.Graph.PlaceOf(b.Position);
-            if (pa.Port != pb.Port)
-                return pa.Port.Port.CompareTo(pb.Port.Port);
-            PortShape port = _traced.Plant.Port(pa.Port);
-            Turn turn = node.Turns.GetValueOrDefault(port.Leg);
-            return turn.Place(port.Face, pa.Position).CompareTo(turn.Place(port.Face, pb.Position));
-        });
+            PortShape port = rows[i].Port.Shape;
+            keys[i] = ((long)rows[i].Port.Ref.Port << 32) | (uint)node.TurnOf(port.Leg).Place(port.Face, rows[i].Place);
+            sorted &= i == 0 || keys[i - 1] <= keys[i];
+        }
+
+        if (!sorted)
+            keys.Sort(CollectionsMarshal.AsSpan(rows));
     }
 }

@@ -12,19 +12,16 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal static class StrandColours
 {
-    public static FibreColour Of(TracedPlant traced, int strand)
+    public static FibreColour Of(TracedPlant traced, int strand) => Of(traced, strand, traced.Hops(strand)).Colour;
+
+    /// <summary>The colour of a strand of which the visits to parts are known, and whether it is that of a fibre.</summary>
+    public static (FibreColour Colour, bool IsFibre) Of(TracedPlant traced, int strand, IReadOnlyList<Hop> way)
     {
-        int fibre = FibreOf(traced, strand);
+        int fibre = CableOf(traced, way)?.Fibre ?? 0;
 
         // A colour to follow by, not that of a fibre, has no tracer, however high the number.
-        return traced.Plant.Practice.Colours[fibre > 0 ? fibre : ((traced.NumberOf(strand) - 1) % 12) + 1];
+        return (traced.Plant.Practice.Colours[fibre > 0 ? fibre : ((traced.NumberOf(strand) - 1) % 12) + 1], fibre > 0);
     }
-
-    /// <summary>True when the colour is that of a fibre.</summary>
-    public static bool IsFibre(TracedPlant traced, int strand) => FibreOf(traced, strand) > 0;
-
-    /// <summary>The number of the strand's fibre in its longest multi-fibre cable, or 0 where it passes none.</summary>
-    private static int FibreOf(TracedPlant traced, int strand) => CableOf(traced, traced.Hops(strand))?.Fibre ?? 0;
 
     /// <summary>The longest cable of more than two fibres on a strand's way and the number of its fibre there; null where it passes none.</summary>
     public static (int Part, int Fibre)? CableOf(TracedPlant traced, IReadOnlyList<Hop> way)

@@ -36,6 +36,9 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private readonly List<SheetLink> _links = [];
     private readonly Dictionary<Crossing, Braid> _braids = [];
 
+    // Of the stretch at hand.
+    private readonly List<RouteSegment> _segments = [];
+
     /// <summary>Where a click leads, once painted.</summary>
     public IReadOnlyList<SheetLink> Links => _links;
 
@@ -46,26 +49,51 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         var boxes = new BoxPainter(layout, placement, text, originX, originY, page, scope, changed);
         boxes.Paint();
         // Strands with a finding are drawn last, so that nothing covers them.
-        foreach (Way way in layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand)))
+        foreach (Way way in InDrawingOrder())
             PaintWay(way);
         foreach (Expected expected in layout.Expected)
             PaintExpected(expected);
         var keys = new KeyPainter(layout, placement, _traced, originX, originY, page, scope);
-        IReadOnlyList<SceneElement> tabs = keys.Paint();
+        List<SceneElement> labels = [.. boxes.Cells, .. keys.Paint()];
+        AddInStyles(_labels, labels);
+        AddInStyles([.. boxes.Labels, .. keys.Words], labels);
         return
         [
             new SceneGroup("parts", boxes.Boxes),
             new SceneGroup("strands", _strands),
             new SceneGroup("expected", _expected),
             new SceneGroup("outlines", boxes.Outlines),
-            new SceneGroup("labels", [.. boxes.Cells, .. tabs, .. InStyles(_labels), .. InStyles([.. boxes.Labels, .. keys.Words])]),
+            new SceneGroup("labels", labels),
             new SceneGroup("findings", _marks),
         ];
     }
 
-    /// <summary>Labels of one style side by side, so that a file says the style once.</summary>
-    private static IEnumerable<Label> InStyles(List<Label> labels) =>
-        labels.OrderBy(l => l.CapHeightMm).ThenBy(l => l.Anchor);
+    private IEnumerable<Way> InDrawingOrder()
+    {
+        bool isInOrder = _findingOf.Count == 0;
+        for (int i = 1; i < layout.Ways.Count && isInOrder; i++)
+            isInOrder = _traced.NumberOf(layout.Ways[i - 1].Strand) <= _traced.NumberOf(layout.Ways[i].Strand);
+        return isInOrder ? layout.Ways : layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand));
+    }
+
+    /// <summary>
+    /// Labels of one style side by side, so that a file says the style once: the smallest first, of one height by their anchors.
+    /// There are a handful of styles, so each is looked for by itself.
+    /// </summary>
+    private static void AddInStyles(List<Label> labels, List<SceneElement> to)
+    {
+        var styles = new SortedSet<(double CapHeight, Anchor Anchor)>();
+        foreach (Label label in labels)
+            styles.Add((label.CapHeightMm, label.Anchor));
+        foreach ((double capHeight, Anchor anchor) in styles)
+        {
+            foreach (Label label in labels)
+            {
+                if (label.CapHeightMm == capHeight && label.Anchor == anchor)
+                    to.Add(label);
+            }
+        }
+    }
 
     private static Dictionary<int, Finding> FindingByStrand(IReadOnlyList<Finding> findings)
     {
@@ -101,12 +129,13 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
             x1 = X(placement.Columns[expected.Column + 1].X - gutter.ArrowRight - gutter.Label);
         }
 
-        Crossing actual = expected.Box is { } box ? layout.Inside[box] : layout.Between[expected.Column];
-        IReadOnlyList<Point>[] taken = [.. actual.Rows.Select(r => Led(actual, r.Left, r.Right, x0, x1))];
-        foreach ((Row from, Row to) in expected.Ways.Rows)
+        Crossing actual = expected.Box?.Inside ?? layout.Between[expected.Column];
+        IReadOnlyList<Point>[] taken = [.. actual.Rows.Select((r, i) => Led(actual, i, x0, x1))];
+        for (int i = 0; i < expected.Ways.Rows.Count; i++)
         {
+            (Row from, Row to) = expected.Ways.Rows[i];
             int own = actual.IndexOf(from.Strand), tail = actual.IndexOf(to.Strand);
-            foreach (Route route in Apart(Led(expected.Ways, from, to, x0, x1), taken[own], taken[tail]))
+            foreach (Route route in Apart(Led(expected.Ways, i, x0, x1), taken[own], taken[tail]))
             {
                 _expected.Add(new Curve(route, Palette.Paper, LineWidths.Outline + 0.6));
                 _expected.Add(new Curve(route, Palette.Ink, LineWidths.Outline, DashKind.ShortDashed));
@@ -115,11 +144,12 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     }
 
     /// <summary>The points of a strand through a crossing.</summary>
-    private IReadOnlyList<Point> Led(Crossing crossing, Row from, Row to, double x0, double x1)
+    private IReadOnlyList<Point> Led(Crossing crossing, int index, double x0, double x1)
     {
         const double tolerance = 0.02;
+        (Row from, Row to) = crossing.Rows[index];
         var segments = new List<RouteSegment>();
-        Cross(crossing, from, x0, x1, segments);
+        Cross(crossing, index, x0, x1, segments);
         segments.Add(RouteSegment.Line(new Point(x1, Y(to))));
         return Route.Of(new Point(x0, Y(from)), segments).Flatten(tolerance);
     }
@@ -189,7 +219,8 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
     private Route PaintStretch(Way way, int first, int last)
     {
-        var segments = new List<RouteSegment>();
+        List<RouteSegment> segments = _segments;
+        segments.Clear();
         Point start = first == way.FirstColumn ? AddStart(way, segments) : AddFoldStart(first - 1, way, way.Passages[first - way.FirstColumn].In!, segments);
         for (int c = first; c <= last; c++)
         {
@@ -257,7 +288,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private void AddInside(Node node, ColumnPlace column, Row into, Row from, List<RouteSegment> segments)
     {
         (double x0, double x1) = InsideOf(column);
-        Cross(layout.Inside[node], into, x0, x1, segments);
+        Cross(node.Inside!, into.Index, x0, x1, segments);
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
 
@@ -318,7 +349,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         double x1 = right - gutter.ArrowRight - gutter.Label;
         AddLabel(x0 - (gutter.Label / 2), Y(from), strand);
         AddLabel(x1 + (gutter.Label / 2), Y(to), strand);
-        Cross(layout.Between[column], from, X(x0), X(x1), segments);
+        Cross(layout.Between[column], from.Index, X(x0), X(x1), segments);
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
     }
 
@@ -328,22 +359,21 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     /// <summary>The strand's label, and behind it a tick for each tracer of its colour.</summary>
     private void AddLabel(double x, double y, int strand)
     {
-        string label = text.Strand(strand);
-        _labels.Add(Label.CentredOn(X(x), y, label, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
-        int tracers = text.Colour(strand).Tracers;
+        StrandLabels.Entry label = text.Hops.Labels.Of(strand);
+        _labels.Add(Label.CentredOn(X(x), y, label.Text, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
+        int tracers = label.Colour.Tracers;
         if (tracers > 0)
-            _marks.Add(Marks.Ticks(X(x + (SheetText.Width(label) / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
+            _marks.Add(Marks.Ticks(X(x + (label.TextWidth / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
     }
 
     /// <summary>Leads a strand from its row through a crossing that has the room from one x to another.</summary>
-    private void Cross(Crossing crossing, Row from, double x0, double x1, List<RouteSegment> segments)
+    private void Cross(Crossing crossing, int index, double x0, double x1, List<RouteSegment> segments)
     {
         if (!_braids.TryGetValue(crossing, out Braid? braid))
             _braids[crossing] = braid = placement.At(crossing);
         (x0, x1) = placement.Stretch(braid, x0, x1);
-        segments.Add(RouteSegment.Line(new Point(x0, Y(from))));
-        foreach (RouteSegment s in braid.Route(crossing.IndexOf(from.Strand), x0, x1))
-            segments.Add(s.MovedDown(originY));
+        segments.Add(RouteSegment.Line(new Point(x0, Y(crossing.Rows[index].Left))));
+        braid.Lead(index, x0, x1, originY, segments);
     }
 
     private void AddEnd(Way way, List<RouteSegment> segments)
@@ -357,7 +387,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
             y = Y(end);
             segments.Add(RouteSegment.Line(new Point(X(column.X + (column.LeftCell / 2)), y)));
             x = column.Right;
-            if (text.Lane(end).Length == 0)
+            if (end.Lane is null)
             {
                 segments.Add(RouteSegment.Line(new Point(X(column.X + column.LeftCell + 2), y)));
                 _marks.Add(Marks.DeadEnd(X(column.X + column.LeftCell + 2), y));
@@ -397,7 +427,9 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
         // A strand that comes to a sheet twice has two groups.
         string again = _drawn.Add(way.Strand) ? "" : $"-{way.Piece.First}";
-        SceneElement[] children = [.. routes.Select(route => new StrandPath(route, fill, finding is not null))];
+        var children = new SceneElement[routes.Count];
+        for (int i = 0; i < children.Length; i++)
+            children[i] = new StrandPath(routes[i], fill, finding is not null);
         _strands.Add(new SceneGroup($"{scope.IdPrefix}strand-{number}{again}", GroupRole.GraphicsSymbol, name, description, children));
     }
 

@@ -24,8 +24,10 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
             HashSet<int> parts = [.. sheetful.Text.Names.OtherParts];
             for (int c = 0; c < sheetful.Layout.Columns.Count; c++)
             {
-                if (sheetful.Placement.Columns[c].Page == page)
-                    parts.UnionWith(sheetful.Layout.Columns[c].Select(n => n.Part));
+                if (sheetful.Placement.Columns[c].Page != page)
+                    continue;
+                foreach (Node node in sheetful.Layout.Columns[c])
+                    parts.Add(node.Part);
             }
 
             return parts;

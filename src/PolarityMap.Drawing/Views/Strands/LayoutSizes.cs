@@ -1,0 +1,382 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Scene;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>Room that crossings take: how many stages, and the widest gap between rows that a strand runs past in one.</summary>
+internal readonly record struct CrossingSize(int Stages, double Gap)
+{
+    /// <summary>Room with a straight lead at each side.</summary>
+    /// <param name="stage">Room for one exchange of neighbours.</param>
+    public double Room(double stage) => (Stages * Braid.StageFor(stage, Gap)) + (2 * Measures.Lead);
+}
+
+/// <summary>What a column takes, whatever the room for its crossings.</summary>
+internal sealed class ColumnSize
+{
+    /// <summary>Cells at the left edge; 0 without left rows.</summary>
+    public double LeftCell { get; init; }
+
+    /// <summary>Words beside the left cells.</summary>
+    public double LeftWords { get; init; }
+
+    public double RightCell { get; init; }
+
+    public double RightWords { get; init; }
+
+    public required ColumnText Text { get; init; }
+
+    /// <summary>Least width for the words above the boxes.</summary>
+    public double LeastWidth { get; set; }
+
+    /// <summary>True when strands go through a box.</summary>
+    public bool HasInside { get; set; }
+
+    /// <summary>The crossings inside boxes.</summary>
+    public List<CrossingSize> Crossings { get; } = [];
+
+    /// <summary>The large boxes, with the words above them.</summary>
+    public List<(int Slot, bool HasName, CaptionText Caption)> Large { get; } = [];
+
+    /// <summary>True when the head stands at the top of the drawing.</summary>
+    public bool HasHead { get; set; }
+
+    /// <summary>The slot above which the head stands below a large box, or -1.</summary>
+    public int HeadSlot { get; set; } = -1;
+}
+
+/// <summary>What a gutter takes, whatever the room for its crossing.</summary>
+/// <param name="ArrowLeft">Room for arrowheads at its left edge.</param>
+/// <param name="ArrowRight">Room for arrowheads at its right edge.</param>
+/// <param name="Label">Room for one label.</param>
+/// <param name="IsStraight">True where every strand runs straight.</param>
+internal sealed record GutterSize(double ArrowLeft, double ArrowRight, double Label, bool IsStraight)
+{
+    /// <summary>The strands' crossing, and that of the ways they should take.</summary>
+    public List<CrossingSize> Crossings { get; init; } = [];
+
+    /// <summary>Room for the crossings; 0 where one label will do.</summary>
+    public double Crossing(double stage)
+    {
+        if (IsStraight)
+            return 0;
+        double room = Crossings.Count > 1 ? 0 : 8;
+        foreach (CrossingSize crossing in Crossings)
+            room = Math.Max(room, crossing.Room(stage));
+        return Measures.Tenths(room);
+    }
+}
+
+/// <summary>
+/// Measures a layout and its words once, so that it can be placed again and again: with more or less room for crossings, folded
+/// or not, on one paper or another.
+/// </summary>
+internal sealed class LayoutSizes
+{
+    private readonly TracedPlant _traced;
+    private readonly double[] _gaps;
+    private readonly double[] _firstHeights;
+
+    public LayoutSizes(Layout layout, SheetText text)
+    {
+        _traced = text.Traced;
+        Layout = layout;
+        Text = text;
+        Keys = new CommonKeys(_traced, layout);
+        Columns = new ColumnSize[layout.Columns.Count];
+        for (int c = 0; c < Columns.Length; c++)
+            Columns[c] = MeasureColumn(layout.Columns[c]);
+        _gaps = FixedGaps();
+
+        // Crossings are measured at the heights of narrow columns: the heights depend on the widths but for wrapped captions.
+        _firstHeights = new double[layout.SlotCount];
+        var narrow = new double[Columns.Length];
+        Array.Fill(narrow, ColumnPlace.LeastTextWidth);
+        SetHeights(_firstHeights, narrow);
+        Gutters = new GutterSize[Math.Max(0, Columns.Length - 1)];
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            MeasureCrossings(c);
+            if (c < Gutters.Length)
+                Gutters[c] = MeasureGutter(c);
+        }
+
+        foreach (Way way in layout.Ways)
+        {
+            if (way.FirstColumn == 0 && way.Passages[0].In is not null)
+                LeftMargin = Math.Max(LeftMargin, way.ComesIn ? Measures.Tenths(CutMarks.Room(text, way.Strand)) : Measures.Stub + 1);
+        }
+    }
+
+    public Layout Layout { get; }
+
+    public SheetText Text { get; }
+
+    /// <summary>How most array matings of a gutter are keyed.</summary>
+    public CommonKeys Keys { get; }
+
+    public ColumnSize[] Columns { get; }
+
+    public GutterSize[] Gutters { get; }
+
+    /// <summary>Room at the left for strands that begin at an open end.</summary>
+    public double LeftMargin { get; }
+
+    /// <summary>Sets the height of each slot's middle; returns the height of all, from the top of the column heads to below the last box.</summary>
+    /// <param name="heights">For each slot.</param>
+    /// <param name="textWidths">For each column the width for the lines above its boxes.</param>
+    public double SetHeights(Span<double> heights, ReadOnlySpan<double> textWidths)
+    {
+        double[] gap = [.. _gaps];
+        double head = 0;
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            ColumnSize column = Columns[c];
+            if (column.HasHead)
+                head = Math.Max(head, Head(column, textWidths[c]));
+            foreach ((int slot, bool hasName, CaptionText caption) in column.Large)
+                gap[slot] = Math.Max(gap[slot], ColumnText.AboveHeight(hasName, caption.LinesIn(textWidths[c])));
+            if (column.HeadSlot >= 0)
+                gap[column.HeadSlot] = Math.Max(gap[column.HeadSlot], Head(column, textWidths[c]));
+        }
+
+        // Heads of columns and names of large boxes stand side by side at the top.
+        if (heights.Length > 0)
+            gap[0] = Math.Max(gap[0], head);
+        double y = Measures.Pitch / 2;
+        for (int s = 0; s < heights.Length; s++)
+        {
+            y += gap[s];
+            heights[s] = y;
+            y += Measures.Pitch;
+        }
+
+        return y - (Measures.Pitch / 2);
+    }
+
+    /// <summary>Height of a column's head, with room for the two lines that say how the keys beside it lie.</summary>
+    private static double Head(ColumnSize column, double width) => Head(column.Text.HeadText.LinesIn(width));
+
+    private static double Head(int lines) => (Math.Max(2, lines) * Measures.LineOfText) + 1.5;
+
+    private ColumnSize MeasureColumn(List<Node> nodes)
+    {
+        double leftCell = 0, leftWords = 0, rightCell = 0, rightWords = 0;
+        foreach (Node node in nodes)
+        {
+            Measure(node, node.Left, ref leftCell, ref leftWords);
+            Measure(node, node.Right, ref rightCell, ref rightWords);
+        }
+
+        var size = new ColumnSize
+        {
+            LeftCell = Measures.Tenths(leftCell),
+            LeftWords = leftWords,
+            RightCell = Measures.Tenths(rightCell),
+            RightWords = rightWords,
+            Text = ColumnText.Of(nodes, Text),
+        };
+        double least = size.Text.HeadText.LongestWord + 0.5;
+        foreach (Node node in nodes)
+        {
+            if (node.NameInside)
+                continue;
+            string name = ColumnText.NameAbove(Text, node.Part);
+            CaptionText caption = Text.Hops.Captions.Of(node.Part);
+            least = Math.Max(least, Math.Max(SheetText.Width(name, CapHeights.Part) + 1.5, caption.LongestWord + 1));
+            size.Large.Add((node.FirstSlot, name.Length > 0, caption));
+        }
+
+        size.LeastWidth = least;
+        return size;
+    }
+
+    private void Measure(Node node, List<Row> rows, ref double cell, ref double words)
+    {
+        foreach (Row row in rows)
+            cell = Math.Max(cell, Math.Max(3.6, SheetText.Width(SheetText.Cell(row)) + (2 * Measures.CellMargin)));
+        foreach (SideWords side in SideWords.Of(Text, node, rows))
+            words = Math.Max(words, side.Width);
+    }
+
+    private void MeasureCrossings(int column)
+    {
+        ColumnSize size = Columns[column];
+        foreach (Node node in Layout.Columns[column])
+        {
+            if (node.Left.Count == 0 || node.Right.Count == 0)
+                continue;
+            size.HasInside = true;
+            if (node.Inside is { } inside)
+                Add(size.Crossings, inside);
+            if (Layout.Expected.Count > 0 && Layout.ExpectedAt(column, node) is { } expected)
+                Add(size.Crossings, expected);
+        }
+    }
+
+    private void Add(List<CrossingSize> sizes, Crossing crossing)
+    {
+        if (crossing.Plan.Stages == 0)
+            return;
+        var size = new CrossingSize(crossing.Plan.Stages, crossing.At(_firstHeights, 0, 0).WidestGap());
+        if (sizes.Count == 0 || sizes[^1] != size)
+            sizes.Add(size);
+    }
+
+    /// <summary>Room for an open end with a sign and its code from the left, and one from the right.</summary>
+    private const double OpenEnds = (2 * Measures.Stub) + 16;
+
+    private static readonly double OpposedWidth = SheetText.Width("opposed");
+
+    private GutterSize MeasureGutter(int column)
+    {
+        Crossing crossing = Layout.Between[column];
+        double widest = 0, keys = 0;
+        bool straight = true;
+        Mating? last = null;
+        foreach ((Row from, Row to) in crossing.Rows)
+        {
+            widest = Math.Max(widest, Text.LabelWidth(from.Strand));
+            straight &= from.Slot == to.Slot;
+            if (to.Position < 0 || to.Mating is not { } mating || ReferenceEquals(mating, last))
+                continue;
+            last = mating;
+            if (_traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array)
+                keys = Math.Max(keys, Math.Max(OpposedWidth + 1.5, mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + 2 : 0));
+        }
+
+        double label = Math.Max(widest + (2 * Measures.LabelLead), keys);
+        label = Math.Max(label, LooseEnds(column));
+        Crossing? expected = Layout.ExpectedAt(column, null);
+        double left = HasLight(Layout.Columns[column], right: true) ? Marks.ArrowLength + 0.6 : 0;
+        double right = HasLight(Layout.Columns[column + 1], right: false) ? Marks.ArrowLength + 0.6 : 0;
+        straight &= expected is null;
+        return new GutterSize(Measures.Tenths(left), Measures.Tenths(right), Measures.Tenths(label), straight)
+        {
+            Crossings = straight ? [] : expected is null ? [SizeOf(crossing)] : [SizeOf(expected), SizeOf(crossing)],
+        };
+    }
+
+    private CrossingSize SizeOf(Crossing crossing) => new(crossing.Plan.Stages, crossing.At(_firstHeights, 0, 0).WidestGap());
+
+    /// <summary>True when an interface is at the side of a column.</summary>
+    private static bool HasLight(List<Node> nodes, bool right)
+    {
+        foreach (Node node in nodes)
+        {
+            foreach (Row row in right ? node.Right : node.Left)
+            {
+                if (row.Lane is not null)
+                    return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Room that strands need which end open at either side of a gutter, or go on on another sheet: for the end and the sign or mark on it.</summary>
+    private double LooseEnds(int column)
+    {
+        if (!HasLooseEnd(column))
+            return 0;
+        double left = 0, right = 0;
+        foreach (Way way in Layout.Ways)
+        {
+            if (way.GoesOn && way.LastColumn == column)
+                left = Math.Max(left, CutMarks.Room(Text, way.Strand));
+            if (way.ComesIn && way.FirstColumn == column + 1)
+                right = Math.Max(right, CutMarks.Room(Text, way.Strand));
+        }
+
+        return Math.Max(OpenEnds, left + right);
+    }
+
+    private bool HasLooseEnd(int column)
+    {
+        foreach (Node node in Layout.Columns[column])
+        {
+            foreach (Row row in node.Right)
+            {
+                if (!row.GoesOn)
+                    return true;
+            }
+        }
+
+        foreach (Node node in Layout.Columns[column + 1])
+        {
+            foreach (Row row in node.Left)
+            {
+                if (row.Before is null)
+                    return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The gaps above slots that do not depend on widths; marks also where heads stand.</summary>
+    private double[] FixedGaps()
+    {
+        var gap = new double[Layout.SlotCount + 1];
+        int firstLarge = int.MaxValue;
+        foreach (ColumnSize column in Columns)
+        {
+            foreach ((int slot, _, _) in column.Large)
+                firstLarge = Math.Min(firstLarge, slot);
+        }
+
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            ColumnSize column = Columns[c];
+            column.HasHead = column.Text.Head.Length > 0;
+            int firstSmall = int.MaxValue;
+            foreach (Node node in Layout.Columns[c])
+            {
+                GapsWithin(node, node.Left, gap);
+                GapsWithin(node, node.Right, gap);
+                if (!node.NameInside)
+                    continue;
+                int slot = node.FirstSlot;
+                firstSmall = Math.Min(firstSmall, slot);
+                column.HasHead |= node.Left.Count > 0;
+                if (ShowsOwnKeys(node))
+                    gap[slot] = Math.Max(gap[slot], Measures.ConnectorGap);
+            }
+
+            // The head of the small boxes stands above the first of them; below a large box it needs room of its own.
+            if (firstSmall < int.MaxValue && firstLarge < firstSmall)
+                column.HeadSlot = firstSmall;
+        }
+
+        return gap;
+    }
+
+    /// <summary>True for a small box with an array mating at its left that is keyed unlike most of its gutter.</summary>
+    private bool ShowsOwnKeys(Node node)
+    {
+        if (node.Column == 0)
+            return false;
+        foreach (Row row in node.Left)
+        {
+            if (row.Mating is { } mating && _traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array && mating.Keys != Keys.Of(node.Column - 1))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Room above a further array connector of a part, and where positions of an array are left out.</summary>
+    private static void GapsWithin(Node node, List<Row> rows, double[] gap)
+    {
+        for (int i = 1; i < rows.Count; i++)
+        {
+            if (!rows[i].Port.IsArray)
+                continue;
+            double wanted = rows[i - 1].Port != rows[i].Port ? Measures.ConnectorGap
+                : !node.NameInside && node.LeavesOut(rows[i - 1], rows[i]) ? Measures.LeftOutGap : 0;
+            gap[rows[i].Slot] = Math.Max(gap[rows[i].Slot], wanted);
+        }
+    }
+}

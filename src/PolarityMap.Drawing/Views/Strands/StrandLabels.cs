@@ -1,0 +1,30 @@
+using PolarityMap.Core.Optics;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>The colour and the label of each strand, found and measured once for each planning.</summary>
+internal sealed class StrandLabels(StrandHops hops)
+{
+    /// <summary>What a strand is labelled with.</summary>
+    /// <param name="Colour">Its colour.</param>
+    /// <param name="IsFibre">True when the colour is that of a fibre.</param>
+    /// <param name="Text">Its label in a gutter, such as <c>7 RD</c>.</param>
+    /// <param name="TextWidth">Width of the label's letters.</param>
+    internal sealed record Entry(FibreColour Colour, bool IsFibre, string Text, double TextWidth)
+    {
+        /// <summary>Width with room for the ticks of its tracers at either side, since it stands in the middle.</summary>
+        public double Width => TextWidth + (2 * Colour.Tracers);
+    }
+
+    private readonly Entry?[] _entries = new Entry?[hops.Traced.Strands.Count];
+
+    public Entry Of(int strand) => _entries[strand] ??= Make(strand);
+
+    private Entry Make(int strand)
+    {
+        int number = hops.Traced.NumberOf(strand);
+        (FibreColour colour, bool isFibre) = StrandColours.Of(hops.Traced, strand, hops.Of(strand));
+        string text = $"{number} {colour.Code}";
+        return new Entry(colour, isFibre, text, SheetText.Width(text));
+    }
+}
