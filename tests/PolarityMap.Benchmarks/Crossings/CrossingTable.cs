@@ -12,13 +12,15 @@ internal static class CrossingTable
         Crossings between parts. What crosses inside a part is wiring and counts nowhere.
 
         drawn           places where two strands cross in the drawing outside every box, found on flattened routes; each place counts.
+        own order       inversions of rows between neighbouring columns as drawn: what is left when no two strands cross more often
+                        than their rows make them.
         document order  inversions of rows between neighbouring columns: the columns as drawn, the parts of each as the document
                         names them, positions of every connector in number order. No drawing of that order has fewer crossings.
         dot             pairs of edges of different strands that cross outside every node where Graphviz's dot draws the same graph:
                         a record for each part with its positions in number order, an edge for each strand in each mating, rankdir=LR.
-                        A pair counts once, however often it crosses.
+                        A pair counts once, however often it crosses. The mating that closes a loop is an edge as well.
         turned          the same two, but handed the order of positions in each part that the drawing has, which turns cables over
-                        so that matings run straight. What is left is the order of parts alone.
+                        so that matings run straight: it is the order of parts alone that these differ by.
 
         """;
 
@@ -48,14 +50,15 @@ internal static class CrossingTable
         }
 
         Console.WriteLine(Head);
-        Console.WriteLine("| document | strands | drawn | document order | dot | document order, turned | dot, turned |");
-        Console.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
+        Console.WriteLine("| document | strands | drawn | own order | document order | dot | document order, turned | dot, turned |");
+        Console.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         foreach (Row row in rows)
             Console.WriteLine(row);
         Row total = rows.Aggregate((a, b) => a.Plus(b)) with { Document = $"all {rows.Count}" };
         Console.WriteLine(total);
         Console.WriteLine();
         Console.WriteLine($"Documents without a strand to draw: {paths.Length - rows.Count}.");
+        Tell("own order", rows, r => r.Own, total);
         Tell("document order", rows, r => r.Named, total);
         Tell("dot", rows, r => r.Dot, total);
         Tell("document order, turned", rows, r => r.NamedTurned, total);
@@ -70,7 +73,7 @@ internal static class CrossingTable
             + (worse.Length == 0 ? "more in none." : $"more in {worse.Length}: {string.Join(", ", worse)}."));
     }
 
-    private sealed record Row(string Document, int Strands, int Drawn, int Named, int Dot, int NamedTurned, int DotTurned)
+    private sealed record Row(string Document, int Strands, int Drawn, int Own, int Named, int Dot, int NamedTurned, int DotTurned)
     {
         public static Row? Of(string document, TracedPlant traced)
         {
@@ -80,6 +83,7 @@ internal static class CrossingTable
                 document,
                 drawn.Strands.Count,
                 drawn.CrossingsBetweenParts(),
+                drawn.Inversions(),
                 DocumentOrder.Inversions(traced, drawn, Comparer<int>.Default.Compare),
                 DotDrawing.Crossings(new DotGraph(traced, drawn.Strands)),
                 DocumentOrder.Inversions(traced, drawn, drawn.AsDrawn),
@@ -87,8 +91,8 @@ internal static class CrossingTable
         }
 
         public Row Plus(Row other) =>
-            new("", Strands + other.Strands, Drawn + other.Drawn, Named + other.Named, Dot + other.Dot, NamedTurned + other.NamedTurned, DotTurned + other.DotTurned);
+            new("", Strands + other.Strands, Drawn + other.Drawn, Own + other.Own, Named + other.Named, Dot + other.Dot, NamedTurned + other.NamedTurned, DotTurned + other.DotTurned);
 
-        public override string ToString() => $"| {Document} | {Strands} | {Drawn} | {Named} | {Dot} | {NamedTurned} | {DotTurned} |";
+        public override string ToString() => $"| {Document} | {Strands} | {Drawn} | {Own} | {Named} | {Dot} | {NamedTurned} | {DotTurned} |";
     }
 }

@@ -18,6 +18,7 @@ internal sealed class DrawnColumns
     private const double Tolerance = 0.02;
     private const double Slack = 0.01;
     private readonly List<DrawnStrand> _strands = [];
+    private readonly double[] _columns;
     private readonly List<Rect> _boxes = [];
     private readonly Dictionary<int, (int Column, double Y)> _places = [];
 
@@ -26,8 +27,7 @@ internal sealed class DrawnColumns
         Strands = strands;
         foreach (Box box in sheet.Layers.Single(l => l.Id == "parts").Children.OfType<Box>())
             _boxes.Add(new Rect(box.X, box.Y, box.Width, box.Height));
-        double[] columns = [.. _boxes.Select(b => b.X).Distinct().Order()];
-        ColumnCount = columns.Length;
+        _columns = [.. _boxes.Select(b => b.X).Distinct().Order()];
         var lines = new Dictionary<int, SceneGroup>();
         foreach (SceneGroup group in sheet.Layers.Single(l => l.Id == "strands").Children.Cast<SceneGroup>())
             lines.Add(int.Parse(group.Id!.Split('-')[1]), group);
@@ -37,7 +37,7 @@ internal sealed class DrawnColumns
             StrandPath path = lines[number].Children.OfType<StrandPath>().Single();
             Spot[] route = [.. path.Route.Flatten(Tolerance).Select(p => new Spot(p.X, p.Y))];
             _strands.Add(new DrawnStrand(number, "", [route], []));
-            Hops.Add(HopsOf(traced.Hops(strand), route, columns));
+            Hops.Add(HopsOf(traced.Hops(strand), route));
         }
     }
 
@@ -47,7 +47,7 @@ internal sealed class DrawnColumns
     /// <summary>For each of <see cref="Strands"/> its visits to parts from left to right.</summary>
     public List<DrawnHop[]> Hops { get; } = [];
 
-    public int ColumnCount { get; }
+    public int ColumnCount => _columns.Length;
 
     /// <summary>Draws a plant; null when not even its dark strands are anything to draw.</summary>
     public static DrawnColumns? Of(TracedPlant traced)
@@ -71,17 +71,40 @@ internal sealed class DrawnColumns
     /// <summary>Places where two strands cross outside every box.</summary>
     public int CrossingsBetweenParts() => Geometry.Crossings(_strands).Count(c => !_boxes.Exists(b => b.Contains(c.At.X, c.At.Y)));
 
+    /// <summary>Inversions of the rows as they are drawn, gutter by gutter: the crossings when no two strands cross more often than they must.</summary>
+    public int Inversions()
+    {
+        int count = 0;
+        for (int c = 0; c + 1 < ColumnCount; c++)
+        {
+            double from = _boxes.Where(b => b.X == _columns[c]).Max(b => b.Right), to = _columns[c + 1];
+            (double From, double To)[] rows =
+            [
+                .. Enumerable.Range(0, _strands.Count)
+                    .Where(s => Hops[s][0].Column <= c && Hops[s][^1].Column > c)
+                    .Select(s => (HeightAt(_strands[s].Routes[0], from), HeightAt(_strands[s].Routes[0], to))),
+            ];
+            for (int i = 0; i < rows.Length; i++)
+            {
+                for (int j = i + 1; j < rows.Length; j++)
+                    count += (rows[i].From - rows[j].From) * (rows[i].To - rows[j].To) < 0 ? 1 : 0;
+            }
+        }
+
+        return count;
+    }
+
     /// <summary>Positions at one side of a part from the top down as they are drawn; a part drawn twice, its first box first.</summary>
     public int AsDrawn(int positionA, int positionB) => _places[positionA].CompareTo(_places[positionB]);
 
-    private DrawnHop[] HopsOf(IReadOnlyList<Hop> hops, Spot[] route, double[] columns)
+    private DrawnHop[] HopsOf(IReadOnlyList<Hop> hops, Spot[] route)
     {
         Rect[] passed = [.. _boxes.Where(b => Meets(route, b)).OrderBy(b => b.X)];
         SelfCheck.Demand(passed.Length == hops.Count, "a strand is drawn through as many boxes as it passes parts");
         var drawn = new DrawnHop[hops.Count];
         for (int i = 0; i < drawn.Length; i++)
         {
-            int column = Array.IndexOf(columns, passed[i].X);
+            int column = Array.IndexOf(_columns, passed[i].X);
             drawn[i] = new DrawnHop(hops[i], column, HeightAt(route, passed[i].X), HeightAt(route, passed[i].Right));
             if (hops[i].In >= 0)
                 _places[hops[i].In] = (column, drawn[i].InY);
@@ -103,9 +126,11 @@ internal sealed class DrawnColumns
         for (int i = 1; i < route.Length; i++)
         {
             if (route[i].X >= x)
-                return route[i].X == route[i - 1].X ? route[i].Y : Math.Max(0, x - route[i - 1].X) / (route[i].X - route[i - 1].X) * (route[i].Y - route[i - 1].Y) + route[i - 1].Y;
+                return HeightOn(route[i - 1], route[i], x);
         }
 
         return route[^1].Y;
     }
+
+    private static double HeightOn(Spot a, Spot b, double x) => a.X == b.X ? b.Y : a.Y + (Math.Max(0, x - a.X) / (b.X - a.X) * (b.Y - a.Y));
 }
