@@ -1,8 +1,11 @@
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using PolarityMap.Benchmarks;
+using PolarityMap.Benchmarks.Crossings;
+using PolarityMap.Benchmarks.Drawing;
 
 // Nothing: the table up to a million strands. --full: ten million as well. --bdn [filter]: BenchmarkDotNet.
+// --drawing FOLDER: plants and the same as graphs for dot. --crossings [FOLDER]: crossings of the plants in a folder.
 switch (args)
 {
     case []:
@@ -15,7 +18,14 @@ switch (args)
         BenchmarkSwitcher.FromTypes([typeof(TraceBenchmarks)])
             .Run(rest is [] ? ["--filter", "*"] : rest is [var one] ? ["--filter", one] : rest, DefaultConfig.Instance.AddColumn(new StrandColumn()));
         return 0;
+    case ["--drawing", var folder]:
+        DrawingFiles.Write(folder);
+        return 0;
+    case ["--crossings"]:
+        return CrossingTable.Print("gallery");
+    case ["--crossings", var folder]:
+        return CrossingTable.Print(folder);
     default:
-        Console.Error.WriteLine("usage: [--full | --bdn [filter]]");
+        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER]]");
         return 2;
 }

@@ -39,7 +39,7 @@ internal static class SelfCheck
         && graph.LaneAt(strand[^1]) is { } last
         && (first.Direction == LaneDirection.Transmit) != (last.Direction == LaneDirection.Transmit);
 
-    private static void Demand(bool holds, string fact)
+    public static void Demand(bool holds, string fact)
     {
         if (!holds)
             throw new InvalidOperationException($"not so: {fact}");
