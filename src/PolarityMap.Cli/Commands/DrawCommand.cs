@@ -129,14 +129,14 @@ internal sealed class DrawCommand : ICommandFile
     {
         string? split = parsed.GetValue(_split);
         string? paper = parsed.GetValue(_paper), orientation = parsed.GetValue(_orientation);
-        // A single file holds one sheet as large as it has to be, unless the call says on what paper or how divided.
-        bool one = !isSet && split is null && paper is null && orientation is null;
+        // A single file holds one sheet, as large as it has to be unless the call says on what paper.
+        bool one = !isSet && split is null;
         var input = new ViewInput(traced, Selection.Of(traced, report.Findings, ChoiceOf(parsed, traced, report)))
         {
             Title = title,
             ExpectedEnds = ExpectedEnds.Of(report.Context),
             FoldAlike = parsed.GetValue(_fold),
-            Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one),
+            Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one && orientation is null),
             Division = one ? SheetDivision.None : split is null ? SheetDivision.Network : (SheetDivision)DrawChoice.IndexOf(split, "division", DrawChoice.Divisions),
         };
         try
