@@ -66,11 +66,6 @@ public static class Marks
         new Line(centreX, centreY - (size * 0.09), centreX, centreY + (size * 0.28), Palette.Paper, size * 0.12),
     ]);
 
-    /// <summary>A filled corner at the top right of a box that is to be changed.</summary>
-    /// <param name="right">Right edge of the box.</param>
-    /// <param name="top">Its top edge.</param>
-    public static Polygon Corner(double right, double top) => new([(right - 3.2, top), (right, top), (right, top + 2.2)], Fill: Palette.Fault);
-
     /// <summary>A connector's key as a tab standing on the edge of its box: key up.</summary>
     /// <param name="centreX">Middle of the tab.</param>
     /// <param name="edgeY">Top edge of the box.</param>

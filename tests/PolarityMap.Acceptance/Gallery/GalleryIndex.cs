@@ -73,7 +73,7 @@ internal static class GalleryIndex
         [
             new Figure("as-built/", "--paper", "A4"),
             new Figure("as-built-alike.svg", "--network", "lighting", "--fold-alike", "--paper", "A3"),
-            new Figure("as-built-D06.svg", "--finding", "D06", "--paper", "A3"),
+            new Figure("as-built-D06.svg", "--finding", "D06"),
             new Figure("as-built-card/", "--view", "card", "--link", "LX-SW/7"),
         ]),
     ];

@@ -52,7 +52,8 @@ public static class CompareFigure
                 double x = Margin + (c * (width + Gap));
                 captions.Add(new Label(x, y + CapHeights.Part, row[c].Caption, CapHeights.Part, Anchor.Start, Palette.Ink));
                 Sheetful placed = row[c].Sheetful.At(x, y + CaptionHeight);
-                painted.Add(new StrandsPainter(placed, 0, new SheetPlace(1, 1), new PaintScope(int.MaxValue, $"p{i + c + 1}-")).Paint());
+                painted.Add(Painted(placed, i + c + 1, out SheetSigns keys));
+                notes = notes with { Signs = notes.Signs | keys };
             }
 
             y += row.Max(p => p.Height) + Gap;
@@ -71,6 +72,14 @@ public static class CompareFigure
             Description = $"{panels.Length} strand diagrams side by side: {string.Join("; ", panels.Select(p => p.Caption))}.",
             Layers = layers,
         };
+    }
+
+    private static IReadOnlyList<SceneGroup> Painted(Sheetful placed, int nth, out SheetSigns keys)
+    {
+        var painter = new StrandsPainter(placed, 0, new SheetPlace(1, 1), new PaintScope(int.MaxValue, $"p{nth}-"));
+        IReadOnlyList<SceneGroup> painted = painter.Paint();
+        keys = painter.KeySigns;
+        return painted;
     }
 
     private static Panel Make(ViewInput input, string letter)
@@ -102,7 +111,7 @@ public static class CompareFigure
         SheetSigns signs = SheetSigns.None;
         foreach (Panel panel in panels)
             signs |= panel.Sheetful.Notes.Signs;
-        return first with { Findings = [.. panels.SelectMany(p => p.Sheetful.Notes.Findings)], Signs = signs };
+        return first with { Findings = [.. panels.SelectMany(p => p.Sheetful.Notes.Findings)], Signs = signs, Of = "(a)" };
     }
 
     private static HashSet<FibreColour> Colours(Panel[] panels) =>

@@ -98,7 +98,7 @@ internal static class FaceLegend
 
         // The dot: five public sources for one row. To which side an offset key sits no source says.
         if (arrays)
-            words.Add("A dot on the housing marks the side of position 1.");
+            words.Add("On the connector itself a dot marks the side of position 1.");
         if (sides.Any(s => s.Face.OffsetKey))
             words.Add("A key to one side is drawn on the side of position 1; look at the connector.");
         if (sides.Any(s => s.Places.Any(p => p.Lane is not null)))

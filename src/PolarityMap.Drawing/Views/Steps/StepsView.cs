@@ -49,7 +49,8 @@ internal sealed class StepSheet(Sheetful sheetful, int step, int steps) : Planne
         bool last = step == steps - 1;
         SheetNotes notes = last ? sheetful.Notes : sheetful.Notes with { Findings = [], Signs = sheetful.Notes.Signs & ~(SheetSigns.Errors | SheetSigns.Warnings | SheetSigns.Wide | SheetSigns.Expected | SheetSigns.Change) };
         double foot = Legend.FootHeight(Format, notes);
-        IReadOnlyList<SceneGroup> painted = new StrandsPainter(sheetful, 0, place, new PaintScope(last ? int.MaxValue : step, "")).Paint();
+        var painter = new StrandsPainter(sheetful, 0, place, new PaintScope(last ? int.MaxValue : step, ""));
+        IReadOnlyList<SceneGroup> painted = painter.Paint();
         double top = sheetful.OriginY + sheetful.Placement.Height + 3;
         return new DrawingSheet
         {
@@ -63,7 +64,7 @@ internal sealed class StepSheet(Sheetful sheetful, int step, int steps) : Planne
                 .. painted,
                 StepTable.Draw(sheetful, step, new Area(free.X + 2, top, free.Width - 4, free.Bottom - foot - top)),
                 Legend.Foot(free with { Y = free.Bottom - foot, Height = foot }, notes),
-                Legend.Keys(Legend.KeysArea(Format), Colours(), notes.Signs),
+                Legend.Keys(Legend.KeysArea(Format), Colours(), notes.Signs | painter.KeySigns),
             ],
         };
     }

@@ -124,7 +124,7 @@ internal sealed class SheetNames
         foreach (Unit unit in units)
         {
             if (unit.Others.Count > 0)
-                names.Add(hops, unit.Pieces, unit.Others[^1]);
+                names.Add(hops, unit.Pieces, unit.Others);
             foreach (Piece piece in unit.Others.SelectMany(o => o))
             {
                 names._otherStrands.Add(piece.Strand);
@@ -136,7 +136,7 @@ internal sealed class SheetNames
         return names;
     }
 
-    private void Add(StrandHops hops, List<Piece> first, List<Piece> last)
+    private void Add(StrandHops hops, List<Piece> first, IReadOnlyList<List<Piece>> others)
     {
         TracedPlant traced = hops.Traced;
         for (int i = 0; i < first.Count; i++)
@@ -144,37 +144,45 @@ internal sealed class SheetNames
             for (int h = first[i].First; h < first[i].First + first[i].Count; h++)
             {
                 Hop hop = hops.Of(first[i].Strand)[h];
-                Hop other = hops.Of(last[i].Strand)[last[i].First + h - first[i].First];
-                if (hop.Part != other.Part)
-                    _parts[hop.Part] = Range(traced.Plant.Parts[hop.Part].Name, traced.Plant.Parts[other.Part].Name);
-                AddPort(hop.In, other.In);
-                AddPort(hop.Out, other.Out);
+                Hop[] same = [.. others.Select(o => hops.Of(o[i].Strand)[o[i].First + h - first[i].First])];
+                if (!_parts.ContainsKey(hop.Part) && Array.Exists(same, s => s.Part != hop.Part))
+                    _parts[hop.Part] = NamesOf(traced.Plant.Parts[hop.Part].Name, same.Select(s => traced.Plant.Parts[s.Part].Name));
+                AddPort(hop.In, same.Select(s => s.In));
+                AddPort(hop.Out, same.Select(s => s.Out));
             }
         }
 
-        void AddPort(int position, int other)
+        void AddPort(int position, IEnumerable<int> same)
         {
             if (position < 0)
                 return;
-            PortRef port = traced.Graph.PlaceOf(position).Port, otherPort = traced.Graph.PlaceOf(other).Port;
-            if (port.Port == otherPort.Port)
+            PortRef port = traced.Graph.PlaceOf(position).Port;
+            PortRef[] ports = [.. same.Select(p => traced.Graph.PlaceOf(p).Port)];
+            if (_ports.ContainsKey(port) || !Array.Exists(ports, p => p.Port != port.Port))
                 return;
-            _ports[port] = Range(traced.Plant.Port(port).Name, traced.Plant.Port(otherPort).Name);
-            _legs[port] = $"{traced.Plant.Port(port).Leg}…{traced.Plant.Port(otherPort).Leg}";
+            _ports[port] = NamesOf(traced.Plant.Port(port).Name, ports.Select(p => traced.Plant.Port(p).Name));
+            _legs[port] = NamesOf($"{traced.Plant.Port(port).Leg}", ports.Select(p => $"{traced.Plant.Port(p).Leg}"));
         }
     }
 
-    /// <summary>From the first name to the last, such as <c>K1…4</c>.</summary>
-    private static string Range(string first, string last)
+    /// <summary>The names in one: all of them where they are few, such as <c>K1, 3, 4</c>, else the first and the last, such as <c>K1…288</c>.</summary>
+    private static string NamesOf(string first, IEnumerable<string> others)
     {
-        int same = 0;
-        while (same < Math.Min(first.Length, last.Length) && first[same] == last[same])
-            same++;
+        string[] distinct = [.. others.Where(o => o != first).Distinct()];
+        int same = first.Length;
+        foreach (string other in distinct)
+        {
+            int alike = 0;
+            while (alike < Math.Min(same, other.Length) && first[alike] == other[alike])
+                alike++;
+            same = alike;
+        }
 
         // A number is not parted.
         while (same > 0 && char.IsAsciiDigit(first[same - 1]))
             same--;
-        return $"{first}…{last[same..]}";
+        const int mostNamed = 3;
+        return distinct.Length <= mostNamed ? string.Join(", ", distinct.Select(d => d[same..]).Prepend(first)) : $"{first}…{distinct[^1][same..]}";
     }
 
     private static string Note(TracedPlant traced, Unit unit)

@@ -66,8 +66,6 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
 
         // The outline is drawn over the strands, whose halos would cut it.
         Outlines.Add(changed.Contains(node.Part) || node.Column == scope.Through ? outline with { StrokeWidthMm = LineWidths.Change } : outline);
-        if (changed.Contains(node.Part))
-            Outlines.Add(Marks.Corner(X(place.Right), top));
         if (node.NameInside)
         {
             string inside = node.InsideText;

@@ -50,7 +50,23 @@ internal sealed class ColumnText
                 width = Math.Max(width, SheetText.Width(node.InsideText) + 1.6);
         }
 
-        return new ColumnText(shared ? common! : new CaptionText(text.Part(first).Caption[0]), width);
+        return new ColumnText(shared ? common! : new CaptionText(text.Part(first).Caption[0] + CommonLength(nodes, text)), width);
+    }
+
+    /// <summary>The length of the column's small parts where all have the same; empty where they differ.</summary>
+    private static string CommonLength(IReadOnlyList<Node> nodes, SheetText text)
+    {
+        Core.Optics.Length? common = null;
+        foreach (Node node in nodes)
+        {
+            if (!node.NameInside)
+                continue;
+            if (text.Part(node).Length is not { } length || (common is { } other && other != length))
+                return "";
+            common = length;
+        }
+
+        return common is { } all ? $" {all.ToString().Replace(' ', '\u00A0')}" : "";
     }
 
     /// <summary>The lines above a large box: its name, and what it is.</summary>

@@ -18,6 +18,9 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
     /// <summary>The words beside the keys, once painted.</summary>
     public IReadOnlyList<Label> Words => _words;
 
+    /// <summary>The keys that were painted, for the legend.</summary>
+    public SheetSigns Signs { get; private set; }
+
     /// <summary>The keys of every array mating: a tab on each connector and the word, above the connectors.</summary>
     public IReadOnlyList<SceneElement> Paint()
     {
@@ -64,8 +67,11 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         // Half of the pair is here, so the tab alone would say nothing: the partner's lies beside it.
         double reach = SheetText.Width(mating.Keys.Word());
         double other = left ? x - reach - 3 : x + reach + 3;
-        _marks.Add(Marks.KeyUp(x, top));
-        _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(other, top) : Marks.KeyDown(other, top - KeyHeight));
+        // As everywhere, the left one of a pair stands up and the right one is turned where the keys are opposed.
+        (double leftX, double rightX) = left ? (other, x) : (x, other);
+        _marks.Add(Marks.KeyUp(leftX, top));
+        _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(rightX, top) : Marks.KeyDown(rightX, top - KeyHeight));
+        Signs |= mating.Keys == Keying.Aligned ? SheetSigns.Arrays : SheetSigns.Arrays | SheetSigns.Turned;
         _words.Add(new Label((x + other) / 2, top - 2.1, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
@@ -101,6 +107,7 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         double rightX = X(placement.Columns[column + 1].X) - 1.1;
         double topLeft = Y(FirstOf(leftRows, leftPort)) - (Measures.Pitch / 2) + Measures.Inset;
         double topRight = Y(FirstOf(rightRows, rightPort)) - (Measures.Pitch / 2) + Measures.Inset;
+        Signs |= mating.Keys == Keying.Aligned ? SheetSigns.Arrays : SheetSigns.Arrays | SheetSigns.Turned;
         if (IsHere(column))
             _marks.Add(Marks.KeyUp(leftX, topLeft));
         if (IsHere(column + 1))

@@ -212,7 +212,7 @@ internal sealed class LayoutSizes
             if (node.Inside is { } inside)
                 Add(size.Crossings, inside);
             if (Layout.Expected.Count > 0 && Layout.ExpectedAt(column, node) is { } expected)
-                Add(size.Crossings, expected);
+                size.Crossings.Add(Wide(expected));
         }
     }
 
@@ -255,8 +255,16 @@ internal sealed class LayoutSizes
         straight &= expected is null;
         return new GutterSize(Measures.Tenths(left), Measures.Tenths(right), Measures.Tenths(label), straight)
         {
-            Crossings = straight ? [] : expected is null ? [SizeOf(crossing)] : [SizeOf(expected), SizeOf(crossing)],
+            Crossings = straight ? [] : expected is null ? [SizeOf(crossing)] : [Wide(expected), SizeOf(crossing)],
         };
+    }
+
+    /// <summary>An expected way runs flatter than a strand, so that enough of it shows between the wide strands it leaves and joins.</summary>
+    private CrossingSize Wide(Crossing expected)
+    {
+        const int least = 4;
+        CrossingSize size = SizeOf(expected);
+        return size with { Stages = Math.Max(least, size.Stages + (size.Stages / 2)) };
     }
 
     private CrossingSize SizeOf(Crossing crossing) => new(crossing.Plan.Stages, crossing.At(_firstHeights, 0, 0).WidestGap());

@@ -21,22 +21,22 @@ internal static class Legend
         SheetText.Width(Caution) <= width ? Caution : "Assume every fibre is live: never look into a fibre end, plug or port.";
 
     /// <summary>What a stranger to the drawing has to know, told by a strand of the sheet itself; of marks only what is on the sheet.</summary>
-    private static string Reading(SampleStrand sample, SheetSigns signs)
+    private static string Reading(SampleStrand sample, SheetSigns signs, string of)
     {
-        string words = $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of this plant, {ColourWords(sample.Colour)}"
+        string words = $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of {of}, {ColourWords(sample.Colour)}"
             + (sample.IsFibre ? " as its fibre in its longest multi-fibre cable." : ".");
         if (signs.HasFlag(SheetSigns.Duplex))
             words += " A, B: duplex positions, A meets B.";
         if (signs.HasFlag(SheetSigns.Rings))
             words += " Ring: goes on at the ring of the same number.";
         if (signs.HasFlag(SheetSigns.Cuts))
-            words += " /2.C4: goes on on sheet 2, zone C4.";
+            words += " → /2.C4: goes on on sheet 2, zone C4.";
         if (signs.HasFlag(SheetSigns.Wide))
             words += " Wide: has a finding.";
         if (signs.HasFlag(SheetSigns.Expected))
             words += " Dashed: where it should go.";
         if (signs.HasFlag(SheetSigns.Change))
-            words += " Heavy frame with a corner: the part to change.";
+            words += " Heavy frame: a part to change.";
         return words;
     }
 
@@ -160,15 +160,18 @@ internal static class Legend
             List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
             for (int i = 0; i < words.Count; i++)
                 lines.Add((words[i], i == 0 ? finding.Rule.Severity : null));
-            foreach (Remedy remedy in finding.Remedies)
-                lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} remedy: {remedy.Text}", width - 8).Select(l => (l, (Severity?)null)));
+            for (int r = 0; r < finding.Remedies.Count; r++)
+            {
+                string head = finding.Remedies.Count == 1 ? "remedy" : $"remedy {r + 1} of {finding.Remedies.Count}, one alone is enough";
+                lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} {head}: {finding.Remedies[r].Text}", width - 8).Select(l => (l, (Severity?)null)));
+            }
         }
 
         if (findings.Count > MostFindings)
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
         foreach (string note in notes.Words)
             lines.AddRange(SheetText.Wrapped(note, width - 4).Select(l => (l, (Severity?)null)));
-        lines.AddRange(SheetText.Wrapped(Reading(notes.Sample, notes.Signs), width - 4).Select(l => (l, (Severity?)null)));
+        lines.AddRange(SheetText.Wrapped(Reading(notes.Sample, notes.Signs, notes.Of), width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }

@@ -7,4 +7,8 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <param name="Sample">The strand that the legend takes as an example.</param>
 /// <param name="Signs">What the legend has to explain.</param>
 /// <param name="Words">Further sentences, such as what the sheet stands for.</param>
-internal sealed record SheetNotes(IReadOnlyList<Finding> Findings, SampleStrand Sample, SheetSigns Signs, IReadOnlyList<string> Words);
+internal sealed record SheetNotes(IReadOnlyList<Finding> Findings, SampleStrand Sample, SheetSigns Signs, IReadOnlyList<string> Words)
+{
+    /// <summary>What the strand of the example is a strand of.</summary>
+    public string Of { get; init; } = "this plant";
+}

@@ -94,8 +94,6 @@ internal static class SheetSignsOf
             return own | port.Shape.Face.Family switch
             {
                 ConnectorFamily.Duplex => SheetSigns.Duplex,
-                ConnectorFamily.Array => row.Mating is not { } mating ? SheetSigns.None
-                    : mating.Keys == Keying.Opposed ? SheetSigns.Arrays | SheetSigns.Turned : SheetSigns.Arrays,
                 _ => SheetSigns.None,
             };
         }

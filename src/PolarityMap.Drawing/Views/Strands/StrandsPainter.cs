@@ -39,6 +39,9 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     // Of the stretch at hand.
     private readonly List<RouteSegment> _segments = [];
 
+    /// <summary>The keys that were painted, for the legend.</summary>
+    public SheetSigns KeySigns { get; private set; }
+
     /// <summary>Where a click leads, once painted.</summary>
     public IReadOnlyList<SheetLink> Links => _links;
 
@@ -55,6 +58,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
             PaintExpected(expected);
         var keys = new KeyPainter(layout, placement, _traced, originX, originY, page, scope);
         List<SceneElement> labels = [.. boxes.Cells, .. keys.Paint()];
+        KeySigns = keys.Signs;
         AddInStyles(_labels, labels);
         AddInStyles([.. boxes.Labels, .. keys.Words], labels);
         return
@@ -130,12 +134,12 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         }
 
         Crossing actual = expected.Box?.Inside ?? layout.Between[expected.Column];
-        IReadOnlyList<Point>[] taken = [.. actual.Rows.Select((r, i) => Led(actual, i, x0, x1))];
+        IReadOnlyList<Point>[] taken = [.. actual.Rows.Select((r, i) => Led(actual, i, x0, x1, whole: false))];
         for (int i = 0; i < expected.Ways.Rows.Count; i++)
         {
             (Row from, Row to) = expected.Ways.Rows[i];
             int own = actual.IndexOf(from.Strand), tail = actual.IndexOf(to.Strand);
-            foreach (Route route in Apart(Led(expected.Ways, i, x0, x1), taken[own], taken[tail]))
+            foreach (Route route in Apart(Led(expected.Ways, i, x0, x1, whole: true), taken[own], taken[tail]))
             {
                 _expected.Add(new Curve(route, Palette.Paper, LineWidths.Outline + 0.6));
                 _expected.Add(new Curve(route, Palette.Ink, LineWidths.Outline, DashKind.ShortDashed));
@@ -144,12 +148,12 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     }
 
     /// <summary>The points of a strand through a crossing.</summary>
-    private IReadOnlyList<Point> Led(Crossing crossing, int index, double x0, double x1)
+    private IReadOnlyList<Point> Led(Crossing crossing, int index, double x0, double x1, bool whole)
     {
         const double tolerance = 0.02;
         (Row from, Row to) = crossing.Rows[index];
         var segments = new List<RouteSegment>();
-        Cross(crossing, index, x0, x1, segments);
+        Cross(crossing, index, x0, x1, segments, whole);
         segments.Add(RouteSegment.Line(new Point(x1, Y(to))));
         return Route.Of(new Point(x0, Y(from)), segments).Flatten(tolerance);
     }
@@ -366,12 +370,13 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
             _marks.Add(Marks.Ticks(X(x + (label.TextWidth / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
     }
 
-    /// <summary>Leads a strand from its row through a crossing that has the room from one x to another.</summary>
-    private void Cross(Crossing crossing, int index, double x0, double x1, List<RouteSegment> segments)
+    /// <summary>Leads a strand from its row through a crossing that has the room from one x to another, using no more than it needs or all of it.</summary>
+    private void Cross(Crossing crossing, int index, double x0, double x1, List<RouteSegment> segments, bool whole = false)
     {
         if (!_braids.TryGetValue(crossing, out Braid? braid))
             _braids[crossing] = braid = placement.At(crossing);
-        (x0, x1) = placement.Stretch(braid, x0, x1);
+        if (!whole)
+            (x0, x1) = placement.Stretch(braid, x0, x1);
         segments.Add(RouteSegment.Line(new Point(x0, Y(crossing.Rows[index].Left))));
         braid.Lead(index, x0, x1, originY, segments);
     }

@@ -55,7 +55,7 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
                 frame.Drawing,
                 .. painted,
                 Legend.Foot(new Area(free.X, free.Bottom - foot, free.Width, foot), sheetful.Notes),
-                Legend.Keys(Legend.KeysArea(Format), Colours(), sheetful.Notes.Signs),
+                Legend.Keys(Legend.KeysArea(Format), Colours(), sheetful.Notes.Signs | painter.KeySigns),
             ],
         };
     }
