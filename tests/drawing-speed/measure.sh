@@ -52,7 +52,7 @@ for size in 144:3 864:30 3456:90; do
     END {
       ratio = cpu["dot"] / cpu["draw"]
       printf "| %d | %.1f | %.1f | %.1f | %d: %s | %.1f | %.1f | %.1f |\n", strands, cpu["draw"], cpu["dot"], ratio, aim,
-        ratio >= aim ? "met" : "not met", wall["draw"], wall["dot"], wall["dot"] / wall["draw"]
+        (ratio >= aim ? "met" : "not met"), wall["draw"], wall["dot"], wall["dot"] / wall["draw"]
     }' "size-${size%:*}.csv"
 done
 echo
@@ -61,7 +61,7 @@ awk -F, '
   END {
     small = cpu["draw-864"] - cpu["start"]
     large = cpu["draw-3456"] - cpu["start"]
-    printf "draw, 3456 strands: %.1f ms of CPU (aim: at most 50, %s)\n", cpu["draw-3456"], cpu["draw-3456"] <= 50 ? "met" : "not met"
+    printf "draw, 3456 strands: %.1f ms of CPU (aim: at most 50, %s)\n", cpu["draw-3456"], (cpu["draw-3456"] <= 50 ? "met" : "not met")
     printf "growth from 864 to 3456 strands, four times as many: %.1f ms to %.1f ms of CPU without the %.1f ms of a start, %.2f times (4 is in step)\n",
       small, large, cpu["start"], large / small
   }' growth.csv
