@@ -181,7 +181,7 @@ internal sealed class SheetNames
         // A number is not parted.
         while (same > 0 && char.IsAsciiDigit(first[same - 1]))
             same--;
-        const int mostNamed = 3;
+        const int mostNamed = 2;
         return distinct.Length <= mostNamed ? string.Join(", ", distinct.Select(d => d[same..]).Prepend(first)) : $"{first}…{distinct[^1][same..]}";
     }
 
@@ -192,7 +192,7 @@ internal sealed class SheetNames
         string strands = all.Length <= mostNamed
             ? string.Join("; ", all.Select(b => Numbers(traced, b)))
             : $"{Numbers(traced, all.SelectMany(b => b))}, in the order of their numbers";
-        return $"Drawn once for {all.Length} alike, with the numbers of the first: strands {strands}.";
+        return $"Drawn once for {all.Length} alike, with the numbers of the first: strands {strands}. A name with … stands for the first to the last of them.";
     }
 
     private static string Numbers(TracedPlant traced, IEnumerable<Piece> pieces) =>
