@@ -52,7 +52,7 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml -o sheets/ --split room
               polaritymap draw plant.yaml --network lighting -o lighting.svg
               polaritymap draw plant.yaml --steps --link SW-L/1 -o steps.pdf
-              polaritymap draw plant.yaml --view card --link LX-SW/7 -o card.pdf
+              polaritymap draw plant.yaml --view card --link SW-L/1 -o card.pdf
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
             """)
         {
@@ -76,10 +76,8 @@ internal sealed class DrawCommand : ICommandFile
         title = title with { Date = date ?? title.Date, Revision = parsed.GetValue(_revision) ?? title.Revision };
         SheetFileOptions options = FileOptions(parsed, title, path);
         IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet: SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase));
-        context.Out.WriteLine(report.Verdict());
-
         // Each sheet is drawn when it is written, so that no more than one is kept.
-        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options);
+        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options, report.Verdict());
         return ExitStatus.Clean;
     }
 
@@ -94,16 +92,18 @@ internal sealed class DrawCommand : ICommandFile
         }
 
         var inputs = new List<ViewInput>();
+        var verdicts = new List<string>();
         foreach (TracedPlant traced in plants)
         {
             CheckReport report = CheckReport.Of(traced);
             inputs.Add(new ViewInput(traced, Selection.Of(traced, report.Findings, ChoiceOf(parsed, traced, report))) { ExpectedEnds = ExpectedEnds.Of(report.Context) });
+            verdicts.Add($"{traced.Plant.Title.Title}: {report.Verdict()}");
             if (inputs[^1].Selection.Strands.Count == 0)
                 throw NothingToDraw();
         }
 
         SheetFileOptions options = FileOptions(parsed, plants[0].Plant.Title, target);
-        Write(context, target, [("figure", () => CompareFigure.Draw(inputs, ""))], options);
+        Write(context, target, [("figure", () => CompareFigure.Draw(inputs, ""))], options, string.Join('\n', verdicts));
         return ExitStatus.Clean;
     }
 
@@ -115,9 +115,10 @@ internal sealed class DrawCommand : ICommandFile
             EmbedFont = !parsed.GetValue(_bare),
         };
 
-    private static void Write(CommandContext context, string target, IReadOnlyList<(string Name, Func<DrawingSheet> Draw)> sheets, SheetFileOptions options)
+    private static void Write(CommandContext context, string target, IReadOnlyList<(string Name, Func<DrawingSheet> Draw)> sheets, SheetFileOptions options, string verdict)
     {
         IReadOnlyList<string> files = SheetFiles.Write(context, target, sheets, options);
+        context.Out.WriteLine(verdict);
         const int mostNamed = 12;
         foreach (string file in files.Take(mostNamed))
             context.Out.WriteLine($"Look at {file}");

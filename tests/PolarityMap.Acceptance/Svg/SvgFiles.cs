@@ -8,6 +8,6 @@ internal static class SvgFiles
 {
     public static TheoryData<string> All => [.. MadeGallery.Now.Svgs];
 
-    /// <summary>Those that show strands, one plant to a sheet.</summary>
-    public static TheoryData<string> OfStrands => [.. MadeGallery.Now.Svgs.Where(s => DrawnSheet.Of(s).Strands.Count > 0 && !s.Contains(GalleryIndex.SideBySide, StringComparison.Ordinal))];
+    /// <summary>Those that show strands from left to right, one plant to a sheet: not cards, and no figures of several plants.</summary>
+    public static TheoryData<string> OfStrands => [.. MadeGallery.Now.Svgs.Where(s => DrawnSheet.Of(s) is { HasFrame: true, Strands.Count: > 0 })];
 }

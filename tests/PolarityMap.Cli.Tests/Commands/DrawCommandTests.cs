@@ -49,10 +49,12 @@ public sealed class DrawCommandTests
     {
         using var bench = new Workbench().With("plant.yaml", Samples.Clean);
         Assert.Equal(0, bench.Run("draw", "plant.yaml", "-o", "sheets/").Status);
-        Assert.Equal(["plant.yaml", "sheets/house.svg", "sheets/stage.svg"], bench.Files());
+        Assert.Equal(["plant.yaml", "sheets/house.svg", "sheets/index.svg", "sheets/overview.svg", "sheets/stage.svg"], bench.Files());
         Assert.Equal(0, bench.Run("draw", "plant.yaml", "--network", "house", "-o", "house.svg").Status);
-        Assert.Contains(">1 of 2</text>", bench.Read("sheets/stage.svg") + bench.Read("sheets/house.svg"), StringComparison.Ordinal);
-        Assert.Equal(bench.Read("sheets/house.svg").Replace("2 of 2</text>", "1 of 1</text>", StringComparison.Ordinal), bench.Read("house.svg"));
+        Assert.Contains(">1 of 4</text>", bench.Read("sheets/index.svg"), StringComparison.Ordinal);
+        Assert.Contains(">2 of 4</text>", bench.Read("sheets/overview.svg"), StringComparison.Ordinal);
+        Assert.Contains(">4 of 4</text>", bench.Read("sheets/house.svg"), StringComparison.Ordinal);
+        Assert.Equal(bench.Read("sheets/house.svg").Replace("4 of 4</text>", "1 of 1</text>", StringComparison.Ordinal), bench.Read("house.svg"));
         Assert.Equal(2, Strands(bench.Read("sheets/house.svg")));
         Assert.Equal(6, Strands(bench.Read("sheets/stage.svg")));
     }
@@ -63,7 +65,46 @@ public sealed class DrawCommandTests
         using var bench = new Workbench().With("plant.yaml", Samples.Clean);
         Directory.CreateDirectory(bench.Path("sheets"));
         Assert.Equal(0, bench.Run("draw", "plant.yaml", "-o", "sheets").Status);
-        Assert.Equal(["plant.yaml", "sheets/house.svg", "sheets/stage.svg"], bench.Files());
+        Assert.Equal(["plant.yaml", "sheets/house.svg", "sheets/index.svg", "sheets/overview.svg", "sheets/stage.svg"], bench.Files());
+    }
+
+    [Fact]
+    public void A_PDF_holds_all_sheets_and_takes_the_date_and_revision_of_the_call()
+    {
+        using var bench = new Workbench().With("plant.yaml", Samples.Clean);
+        Outcome outcome = bench.Run("draw", "plant.yaml", "--paper", "A4", "--date", "2026-05-04", "--revision", "C", "-o", "plant.pdf");
+        Assert.Equal(0, outcome.Status);
+        Assert.EndsWith("Look at plant.pdf\n", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal(["plant.pdf", "plant.yaml"], bench.Files());
+        Assert.StartsWith("%PDF-", bench.Read("plant.pdf"), StringComparison.Ordinal);
+        Assert.Equal(0, bench.Run("draw", "plant.yaml", "--paper", "A4", "--date", "2026-05-04", "--revision", "C", "-o", "sheets/").Status);
+        Assert.Contains(">2026-05-04</text>", bench.Read("sheets/index.svg"), StringComparison.Ordinal);
+        Assert.Contains(">C</text>", bench.Read("sheets/index.svg"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("4 May", "--date")]
+    [InlineData("SW/99", "--link")]
+    [InlineData("900", "--strand")]
+    [InlineData("D05", "--finding")]
+    public void What_is_not_there_is_refused_and_nothing_is_written(string value, string option)
+    {
+        using var bench = new Workbench().With("plant.yaml", Samples.Clean);
+        Outcome outcome = bench.Run("draw", "plant.yaml", option, value, "-o", "out.svg");
+        Assert.Equal(2, outcome.Status);
+        Assert.Contains(value, outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(["plant.yaml"], bench.Files());
+    }
+
+    [Fact]
+    public void A_series_of_steps_needs_a_folder_or_a_PDF()
+    {
+        using var bench = new Workbench().With("plant.yaml", Samples.Clean);
+        Outcome outcome = bench.Run("draw", "plant.yaml", "--steps", "-o", "out.svg");
+        Assert.Equal(2, outcome.Status);
+        Assert.Contains("name a folder", outcome.Error, StringComparison.Ordinal);
+        Assert.Equal(0, bench.Run("draw", "plant.yaml", "--steps", "-o", "steps/").Status);
+        Assert.Contains("steps/step-1.svg", bench.Files());
     }
 
     [Fact]

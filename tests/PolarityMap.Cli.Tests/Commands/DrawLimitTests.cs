@@ -37,7 +37,7 @@ public sealed class DrawLimitTests
         using var bench = new Workbench().With("plant.yaml", Straight(1600, "SW-L/1..1600, A-to-B cord 2 m, SW-R/1..1600"));
         Outcome outcome = bench.Run("draw", "plant.yaml", "-o", "out.svg");
         Assert.Equal(2, outcome.Status);
-        Assert.Contains("3200 strands are too many for one sheet, which takes 3000; choose some with --network or --part", outcome.Error, StringComparison.Ordinal);
+        Assert.Contains("3200 strands are too many for one sheet, which takes 3000; name a folder or a .pdf for a set of sheets, or choose some with --network or --part", outcome.Error, StringComparison.Ordinal);
         Assert.Equal(["plant.yaml"], bench.Files());
     }
 

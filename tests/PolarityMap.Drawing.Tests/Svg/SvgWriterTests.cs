@@ -142,14 +142,15 @@ public sealed class SvgWriterTests
     [Fact]
     public void Paper_under_labels_is_drawn_before_their_words()
     {
-        XElement label = Root.Descendants(Ns + "text").First(t => t.Value == "7 RD");
-        XElement words = label.Parent!;
-        XElement paper = words.ElementsBeforeSelf().Last();
-        Assert.Equal("path", paper.Name.LocalName);
+        Label On(double x, string words) => new(x, 10, words, 2.5, Anchor.Middle, Palette.Ink, Underlay.Paper);
+        var sheet = new DrawingSheet { WidthMm = 50, HeightMm = 20, Title = "Paper", Layers = [new SceneGroup("x", [On(10, "7 RD"), On(30, "8 BK")])] };
+        XElement layer = XDocument.Parse(SvgWriter.Write(sheet, new SvgOptions())).Descendants(Ns + "g").Single(g => (string?)g.Attribute("id") == "x");
+        Assert.Equal(["path", "g"], layer.Elements().Select(e => e.Name.LocalName));
+        XElement paper = layer.Element(Ns + "path")!;
         Assert.Equal("#FFFFFF", (string?)paper.Attribute("fill"));
-        Assert.Equal(words.Elements(Ns + "text").Count(), Regex.Count(paper.Attribute("d")!.Value, "M[^z]*z"));
-        double left = Regex.Matches(paper.Attribute("d")!.Value, @"M([-\d.]+),").Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture)).Min();
-        Assert.True(left < Number(label.Attribute("x")!));
+        double[] left = [.. Regex.Matches(paper.Attribute("d")!.Value, @"M([-\d.]+),").Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
+        double half = FontMetrics.WidthMm("7 RD", 2.5) / 2;
+        Assert.Equal([10 - half - 0.5, 30 - (FontMetrics.WidthMm("8 BK", 2.5) / 2) - 0.5], left, (a, b) => Math.Abs(a - b) < 0.001);
     }
 
     // A style that labels share is said once, by a group that holds nothing else.

@@ -16,7 +16,7 @@ public sealed class SheetSetTests
 {
     private static readonly (double, double)[] StandardSizes = [(210, 297), (297, 420), (215.9, 279.4), (279.4, 431.8)];
 
-    private static readonly ViewInput OperaHouse = Plants.OfFile("opera-house/plant.yaml");
+    private static readonly ViewInput OperaHouse = Plants.OfFile("gallery/opera-house/plant.yaml");
 
     public static TheoryData<string, SheetDivision> Papers => new()
     {
@@ -80,7 +80,7 @@ public sealed class SheetSetTests
     [Fact]
     public void Strands_of_one_port_that_fill_more_than_a_sheet_go_on_on_the_next_with_marks()
     {
-        ViewInput input = Plants.OfFile("arrays/ten-lanes.yaml") with { Division = SheetDivision.Network, Paper = new PaperChoice([SheetFormat.A4Landscape], false) };
+        ViewInput input = Plants.OfFile("gallery/arrays/ten-lanes.yaml") with { Division = SheetDivision.Network, Paper = new PaperChoice([SheetFormat.A4Landscape], false) };
         DrawingSheet[] sheets = Drawn(new StrandsView().Plan(input));
         Assert.True(sheets.Length > 1);
         List<Mark>[] marks = [.. sheets.Select(Marks)];
@@ -127,7 +127,7 @@ public sealed class SheetSetTests
     [Fact]
     public void A_channel_with_a_wrong_cord_is_drawn_apart_from_those_that_are_alike()
     {
-        ViewInput faulty = Plants.OfFile("opera-house/as-built.yaml", new Choice { Network = 0 }) with { Division = SheetDivision.Network, FoldAlike = true, Paper = new PaperChoice([SheetFormat.A3Landscape], false) };
+        ViewInput faulty = Plants.OfFile("gallery/opera-house/as-built.yaml", new Choice { Network = 0 }) with { Division = SheetDivision.Network, FoldAlike = true, Paper = new PaperChoice([SheetFormat.A3Landscape], false) };
         PlannedSheet sheet = Assert.Single(new StrandsView().Plan(faulty));
 
         // Four channels of eight strands on this network; one has the wrong cord.
@@ -141,7 +141,7 @@ public sealed class SheetSetTests
         TracedPlant traced = OperaHouse.Traced;
         Assert.Equal(2, Selection.Of(traced, [], new Choice { Link = 3 }).Strands.Count);
         Assert.Equal([5], Selection.Of(traced, [], new Choice { Strand = 5 }).Strands.Select(traced.NumberOf));
-        ViewInput found = Plants.OfFile("opera-house/as-built.yaml", new Choice { Finding = "D02" });
+        ViewInput found = Plants.OfFile("gallery/opera-house/as-built.yaml", new Choice { Finding = "D02" });
         Assert.Equal([13, 14], found.Selection.Strands.Select(found.Traced.NumberOf));
         Assert.All(found.Findings, f => Assert.Equal("D02", f.Rule.Code));
         Assert.Empty(Selection.Of(traced, [], new Choice { Link = 3, Strand = 1 }).Strands);

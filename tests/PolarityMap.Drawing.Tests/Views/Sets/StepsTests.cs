@@ -10,7 +10,7 @@ namespace PolarityMap.Drawing.Tests.Views.Sets;
 /// <summary>Figures for teaching: the step series and plants side by side.</summary>
 public sealed class StepsTests
 {
-    private static readonly DrawingSheet[] Steps = Drawn("methods/duplex-B.yaml");
+    private static readonly DrawingSheet[] Steps = Drawn("gallery/methods/duplex-B.yaml");
 
     // Method B for duplex (TIA-568.3): interface, A-to-B cord, cassette, Type-B trunk, cassette, A-to-B cord, interface.
     [Fact]
@@ -43,7 +43,7 @@ public sealed class StepsTests
     [Fact]
     public void A_finding_is_told_with_the_last_step_only()
     {
-        DrawingSheet[] steps = Drawn("faults/P01.yaml");
+        DrawingSheet[] steps = Drawn("gallery/faults/P01.yaml");
         Assert.All(steps[..^1], s => Assert.DoesNotContain(s.Layers.SelectMany(l => Texts(s, l.Id!)), t => t.Contains("P01", StringComparison.Ordinal)));
         Assert.Contains(Texts(steps[^1], "notes"), t => t.StartsWith("P01 ", StringComparison.Ordinal));
     }
@@ -51,7 +51,7 @@ public sealed class StepsTests
     [Fact]
     public void Plants_side_by_side_are_named_and_keep_their_strands_apart()
     {
-        ViewInput[] inputs = [Plants.OfFile("methods/duplex-A.yaml"), Plants.OfFile("methods/duplex-B.yaml"), Plants.OfFile("methods/duplex-C.yaml")];
+        ViewInput[] inputs = [Plants.OfFile("gallery/methods/duplex-A.yaml"), Plants.OfFile("gallery/methods/duplex-B.yaml"), Plants.OfFile("gallery/methods/duplex-C.yaml")];
         DrawingSheet figure = CompareFigure.Draw(inputs, "Three methods");
         Assert.Equal(["Three methods", "(a) Method A, duplex", "(b) Method B, duplex", "(c) Method C, duplex"], Texts(figure, "captions"));
         string[] ids = [.. figure.Layers.Single(l => l.Id == "strands").Children.OfType<SceneGroup>().Select(g => g.Id!)];
