@@ -104,7 +104,7 @@ public sealed class CheckContext
     /// Those of <see cref="WiredLanes"/> that are not simply heard at another port: in a sound plant none. Worked out once for
     /// all polarity rules.
     /// </summary>
-    internal IReadOnlyList<(PortRef Port, Landing Landing)> LanesAmiss => _amiss ??= [.. WiredLanes().Where(l => !l.Landing.IsHeard || l.Landing.EndPort == l.Port)];
+    internal IReadOnlyList<(PortRef Port, Landing Landing)> LanesAmiss => _amiss ??= FindLanesAmiss();
 
     /// <summary>Where a lane of a port comes out.</summary>
     /// <param name="port">The port.</param>
@@ -113,6 +113,24 @@ public sealed class CheckContext
     {
         int start = Traced.Graph.PositionOf(port, Plant.Parts[port.Part].Shape.Lanes.Span[lane].Position);
         return Meet(port, start, lane, Traced.OtherEnd(start));
+    }
+
+    /// <summary>The first position of a link's end, in the order of its lanes, that is plugged in; -1 when none is.</summary>
+    internal int FirstWired(LinkEnd end)
+    {
+        Shape shape = Plant.Parts[end.Port.Part].Shape;
+        (int first, int behind) = shape.LanesAround(end.Port.Port);
+        for (int i = first; i < behind; i++)
+        {
+            ref readonly Lane lane = ref shape.Lanes.Span[i];
+            if (lane.Port != end.Port.Port || (end.Lane != 0 && end.Lane != lane.Group))
+                continue;
+            int position = Traced.Graph.PositionOf(end.Port, lane.Position);
+            if (Traced.OtherEnd(position) != position)
+                return position;
+        }
+
+        return -1;
     }
 
     /// <summary>What a lane meets at a position, be it the end of its strand or another that it might be led to.</summary>
@@ -170,6 +188,24 @@ public sealed class CheckContext
             if (HasFibre(strand))
                 yield return strand;
         }
+    }
+
+    private List<(PortRef Port, Landing Landing)> FindLanesAmiss()
+    {
+        var amiss = new List<(PortRef Port, Landing Landing)>();
+        for (int part = 0; part < Plant.Parts.Count; part++)
+        {
+            ReadOnlySpan<Lane> lanes = Plant.Parts[part].Shape.Lanes.Span;
+            for (int i = 0; i < lanes.Length; i++)
+            {
+                var port = new PortRef(part, lanes[i].Port);
+                Landing landing = Land(port, i);
+                if (landing.IsWired && (!landing.IsHeard || landing.EndPort == port))
+                    amiss.Add((port, landing));
+            }
+        }
+
+        return amiss;
     }
 
     private bool HasFibre(int strand)

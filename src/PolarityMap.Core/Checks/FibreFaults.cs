@@ -60,7 +60,7 @@ internal sealed class FibreFaults
     public static FibreFaults Of(CheckContext context)
     {
         var faults = new FibreFaults(context);
-        if (!context.Plant.Parts.Any(p => p.Fibre is not null))
+        if (IsOfOneClassForAll(context.Plant))
             return faults;
         for (int strand = 0; strand < context.Traced.Strands.Count; strand++)
             faults.Judge(strand);
@@ -74,6 +74,37 @@ internal sealed class FibreFaults
     /// <summary>True when an application has figures on record and none for this class.</summary>
     public static bool IsNotFor(Application application, LimitProfile limits, FibreClass fibre) =>
         application.Limits(limits).Count > 0 && application.Limit(limits, fibre.Name) is null;
+
+    /// <summary>
+    /// True when all that is stated is one class and every application runs on it, or nothing is stated: then no strand is at
+    /// fault, and none need be followed.
+    /// </summary>
+    private static bool IsOfOneClassForAll(Plant plant)
+    {
+        FibreClass? only = null;
+        foreach (Part part in plant.Parts)
+        {
+            if (part.Fibre is { } fibre && fibre != (only ??= fibre))
+                return false;
+        }
+
+        if (only is null)
+            return true;
+        Shape? seen = null;
+        foreach (Part part in plant.Parts)
+        {
+            if (!part.Shape.IsInterface || part.Shape == seen)
+                continue;
+            seen = part.Shape;
+            foreach (PortShape port in seen.Ports)
+            {
+                if (port.Application is { } application && IsNotFor(application, plant.Practice.Limits, only))
+                    return false;
+            }
+        }
+
+        return true;
+    }
 
     private void Judge(int strand)
     {

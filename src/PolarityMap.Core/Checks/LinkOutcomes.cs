@@ -181,14 +181,8 @@ public sealed class LinkOutcomes
     /// <summary>A link from the end at which its strands start.</summary>
     private Link AlongTheRuns(Link link)
     {
-        _context.Land(link.From, _landings);
-        foreach (Landing landing in _landings)
-        {
-            if (landing.IsWired)
-                return _context.Traced.Strands[landing.Strand][0] == landing.Start ? link : link with { From = link.To, To = link.From };
-        }
-
-        return link;
+        int wired = _context.FirstWired(link.From);
+        return wired < 0 || _context.Traced.Strands[_context.Traced.StrandOf(wired)][0] == wired ? link : link with { From = link.To, To = link.From };
     }
 
     private Dictionary<LinkEnd, int> IndexFarEnds()

@@ -45,7 +45,14 @@ public sealed class ArrayMap
     public static ArrayMap ByName(string name) => All.First(m => m.Name == name);
 
     /// <summary>The names defined for ferrules of so many rows.</summary>
-    public static IEnumerable<string> NamesFor(int rows) => All.Where(m => m.Rows == rows).Select(m => m.Name);
+    public static IEnumerable<string> NamesFor(int rows)
+    {
+        foreach (ArrayMap map in All)
+        {
+            if (map.Rows == rows)
+                yield return map.Name;
+        }
+    }
 
     /// <summary>The far position that near position <paramref name="near"/> comes out at.</summary>
     public int Far(int near, Face face) => _map(near, face);

@@ -28,7 +28,20 @@ public sealed record CatalogueType(string Name, string Kind, IReadOnlyList<(stri
 /// <summary>The built-in types. A document's own <c>types</c> come before these.</summary>
 public static class Catalogue
 {
-    public static readonly IReadOnlyList<CatalogueType> All =
+    public static readonly IReadOnlyList<CatalogueType> All = Table();
+
+    public static CatalogueType? Find(string name)
+    {
+        foreach (CatalogueType type in All)
+        {
+            if (type.Name == name)
+                return type;
+        }
+
+        return null;
+    }
+
+    private static CatalogueType[] Table() =>
     [
         new("A-to-B cord", "duplex cord", [("type", "A-to-B")]),
         new("A-to-A cord", "duplex cord", [("type", "A-to-A")]),
@@ -48,26 +61,41 @@ public static class Catalogue
         new("12-leg harness", "harness", [("base", "24"), ("wiring", "straight")]),
         .. TwoRow("cord", "array cord"),
         .. TwoRow("trunk", "trunk"),
-        .. Transition.NamesFor(2).Where(n => n != "straight").Select(n => new CatalogueType($"{n} cassette", "cassette", [("wiring", n), ("base", "24")])),
-        .. Conversion.Names.Select(n => new CatalogueType($"{n} module", "conversion module", [("conversion", n)])),
-        .. Conversion.Names.Select(n => new CatalogueType($"{n} harness", "conversion harness", [("conversion", n)])),
+        .. TwoRowCassettes(),
+        .. Conversions("module", "conversion module"),
+        .. Conversions("harness", "conversion harness"),
         new("Type-A adapter panel", "array panel", [("keys", "opposed")]),
         new("Type-B adapter panel", "array panel", [("keys", "aligned")]),
         new("consecutive termination", "field termination", [("wiring", "consecutive")]),
         new("reverse-pair termination", "field termination", [("wiring", "reverse-pair")]),
     ];
 
-    public static CatalogueType? Find(string name)
+    // Loops, since chained queries are generic code that is looked up anew at every start.
+    private static List<CatalogueType> TwoRow(string noun, string kind)
     {
-        foreach (CatalogueType type in All)
-        {
-            if (type.Name == name)
-                return type;
-        }
-
-        return null;
+        var types = new List<CatalogueType>();
+        foreach (string name in ArrayMap.NamesFor(2))
+            types.Add(new CatalogueType($"{name} {noun}", kind, [("type", name), ("base", "24")]));
+        return types;
     }
 
-    private static IEnumerable<CatalogueType> TwoRow(string noun, string kind) =>
-        ArrayMap.NamesFor(2).Select(n => new CatalogueType($"{n} {noun}", kind, [("type", n), ("base", "24")]));
+    private static List<CatalogueType> TwoRowCassettes()
+    {
+        var types = new List<CatalogueType>();
+        foreach (string name in Transition.NamesFor(2))
+        {
+            if (name != "straight")
+                types.Add(new CatalogueType($"{name} cassette", "cassette", [("wiring", name), ("base", "24")]));
+        }
+
+        return types;
+    }
+
+    private static List<CatalogueType> Conversions(string noun, string kind)
+    {
+        var types = new List<CatalogueType>();
+        foreach (string name in Conversion.Names)
+            types.Add(new CatalogueType($"{name} {noun}", kind, [("conversion", name)]));
+        return types;
+    }
 }

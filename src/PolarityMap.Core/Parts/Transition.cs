@@ -56,7 +56,14 @@ public sealed class Transition
     public static Transition ByName(string name) => All.First(t => t.Name == name);
 
     /// <summary>The names defined for ferrules of so many rows.</summary>
-    public static IEnumerable<string> NamesFor(int rows) => All.Where(t => t.IsFor(rows)).Select(t => t.Name);
+    public static IEnumerable<string> NamesFor(int rows)
+    {
+        foreach (Transition transition in All)
+        {
+            if (transition.IsFor(rows))
+                yield return transition.Name;
+        }
+    }
 
     /// <summary>True when the name is defined for ferrules of so many rows.</summary>
     public bool IsFor(int rows) => Rows == 0 || Rows == rows;

@@ -15,9 +15,15 @@ public readonly record struct PortRef(int Part, int Port)
 /// <param name="Place">The stop in the document that makes the mating.</param>
 public sealed record Mating(PortRef A, PortRef B, Keying Keys, SourcePlace Place) : INumbered<Mating>
 {
+    private static readonly PortRef s_none = new(-1, -1);
+
+    // A plant has very many matings, so a null, a keying and two positions are kept as small as they go.
+    private readonly byte _keys = (byte)Keys;
+    private readonly short _positionOfA;
+    private readonly short _positionOfB;
     private PortRef _a = A;
     private PortRef _b = B;
-    private PortRef? _through;
+    private PortRef _through = s_none;
 
     public PortRef A
     {
@@ -34,15 +40,29 @@ public sealed record Mating(PortRef A, PortRef B, Keying Keys, SourcePlace Place
     /// <summary>The adapter in which the two plugs meet, if it is a part of its own.</summary>
     public PortRef? Through
     {
-        get => _through;
-        init => _through = value;
+        get => _through == s_none ? null : _through;
+        init => _through = value ?? s_none;
+    }
+
+    public Keying Keys
+    {
+        get => (Keying)_keys;
+        init => _keys = (byte)value;
     }
 
     /// <summary>When a simplex port sits in one position of a wider port: that position of A; otherwise 0.</summary>
-    public int PositionOfA { get; init; }
+    public int PositionOfA
+    {
+        get => _positionOfA;
+        init => _positionOfA = checked((short)value);
+    }
 
     /// <summary>As <see cref="PositionOfA"/> for B.</summary>
-    public int PositionOfB { get; init; }
+    public int PositionOfB
+    {
+        get => _positionOfB;
+        init => _positionOfB = checked((short)value);
+    }
 
     Mating INumbered<Mating>.Copy() => this with { };
 
@@ -50,7 +70,8 @@ public sealed record Mating(PortRef A, PortRef B, Keying Keys, SourcePlace Place
     {
         _a = _a.Renumbered(numbers);
         _b = _b.Renumbered(numbers);
-        _through = _through?.Renumbered(numbers);
+        if (_through != s_none)
+            _through = _through.Renumbered(numbers);
     }
 }
 
@@ -101,7 +122,7 @@ public sealed record Link(LinkEnd From, LinkEnd To, SourcePlace Place) : INumber
 public sealed class Plant
 {
     private readonly int[] _firstPort;
-    private readonly PortShape[] _ports;
+    private readonly Shape[] _shapes;
 
     internal Plant(PlantTitle title, PlantPractice practice, Network[] networks, Part[] parts, Mating[] matings, OpenPlug[] openPlugs, PortClash[] clashes, Link[] links)
     {
@@ -113,16 +134,14 @@ public sealed class Plant
         Matings = new FixedList<Mating>(matings);
         OpenPlugs = new FixedList<OpenPlug>(openPlugs);
         Links = new FixedList<Link>(links);
+        _shapes = new Shape[parts.Length];
         _firstPort = new int[parts.Length];
         for (int i = 0; i < parts.Length; i++)
         {
+            _shapes[i] = parts[i].Shape;
             _firstPort[i] = PortCount;
-            PortCount += parts[i].Shape.Ports.Count;
+            PortCount += _shapes[i].Ports.Count;
         }
-
-        _ports = new PortShape[PortCount];
-        for (int i = 0; i < parts.Length; i++)
-            parts[i].Shape.Ports.Span.CopyTo(_ports.AsSpan(_firstPort[i]));
     }
 
     public PlantTitle Title { get; }
@@ -150,8 +169,11 @@ public sealed class Plant
     /// <summary>A port's number among all ports, counted from 0 part by part.</summary>
     public int NumberOf(PortRef port) => _firstPort[port.Part] + port.Port;
 
+    /// <summary>The shapes of <see cref="Parts"/>, in the same order.</summary>
+    internal ReadOnlySpan<Shape> Shapes => _shapes;
+
     /// <summary>The port's shape.</summary>
-    public PortShape Port(PortRef port) => _ports[NumberOf(port)];
+    public PortShape Port(PortRef port) => _shapes[port.Part].Ports[port.Port];
 
     /// <summary>
     /// True when the fibres of a mating meet: the faces are equal, or a simplex plug sits in a position of a duplex port; and

@@ -40,18 +40,19 @@ public sealed class PlantBuilder
     }
 
     /// <summary>
-    /// Makes room for parts and matings to come, where they at least double what there is; fewer are left to the lists.
+    /// Makes room for parts and matings to come, where they are many beside what there is. Few are left to the lists, which
+    /// would be copied for each of many small steps.
     /// </summary>
     public void Expect(int parts, int matings)
     {
-        if (parts > _parts.Count)
+        if (parts > _parts.Count / 4)
         {
             _parts.EnsureCapacity(_parts.Count + parts);
             _mentioned.EnsureCapacity(_parts.Count + parts);
             _order.EnsureCapacity(_parts.Count + parts);
         }
 
-        if (matings > _matings.Items.Count)
+        if (matings > _matings.Items.Count / 4)
             _matings.Items.EnsureCapacity(_matings.Items.Count + matings);
     }
 

@@ -42,9 +42,7 @@ public sealed class StrandGraph
     /// <summary>Builds the graph of a plant.</summary>
     public static StrandGraph Of(Plant plant)
     {
-        var builder = new StrandGraphBuilder(plant.Parts.Count);
-        foreach (Part part in plant.Parts)
-            builder.AddPart(part.Shape);
+        var builder = new StrandGraphBuilder(plant.Shapes);
         foreach (Mating mating in plant.Matings)
         {
             if (plant.Fits(mating))

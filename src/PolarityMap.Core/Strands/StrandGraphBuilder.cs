@@ -11,10 +11,13 @@ public sealed class StrandGraphBuilder
     private int[]? _outside;
     private int _count;
 
-    public StrandGraphBuilder(int expectedParts = 0)
+    /// <param name="parts">The shapes of the first parts.</param>
+    public StrandGraphBuilder(params ReadOnlySpan<Shape> parts)
     {
-        _shapes = new List<Shape>(expectedParts);
-        _partStart = new List<int>(expectedParts + 1);
+        _shapes = new List<Shape>(parts.Length);
+        _partStart = new List<int>(parts.Length);
+        foreach (Shape shape in parts)
+            AddPart(shape);
     }
 
     /// <summary>Adds a part and returns its index. All parts come before the first mating.</summary>

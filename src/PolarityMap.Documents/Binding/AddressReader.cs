@@ -11,6 +11,9 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
     /// <summary>The most addresses one text may stand for.</summary>
     private const int MostAddresses = NamePattern.MaxNames;
 
+    /// <summary>The parts that a text has stood for: runs and links come to the same parts again and again.</summary>
+    private readonly Dictionary<string, int[]> _known = [];
+
     /// <summary>
     /// Whether a text is an address of parts that there are, with a port that has no space in its name, as none has. Reports
     /// nothing but that a document stands for too much.
@@ -44,8 +47,11 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
         string? portText = stroke < 0 ? null : colon < 0 ? text[(stroke + 1)..] : text[(stroke + 1)..colon];
         string? positionText = colon < 0 ? null : text[(colon + 1)..];
 
-        if (Names(partText, 0, placeAt, token: false) is not { } partNames)
+        IReadOnlyList<string>? partNames = null;
+        bool known = _known.TryGetValue(partText, out int[]? found);
+        if (known ? !reader.Allowance.Names(found!.Length, placeAt(0)) : (partNames = Names(partText, 0, placeAt, token: false)) is null)
             return null;
+        int partCount = found?.Length ?? partNames!.Count;
         IReadOnlyList<string?> portNames = [null];
         IReadOnlyList<string?> positions = [null];
         if (portText is not null)
@@ -62,27 +68,34 @@ internal sealed class AddressReader(NodeReader reader, PartNames parts)
             positions = names;
         }
 
-        if ((long)partNames.Count * portNames.Count * positions.Count > MostAddresses)
+        if ((long)partCount * portNames.Count * positions.Count > MostAddresses)
         {
             reader.Problems.Add(placeAt(0), $"this stands for more than {MostAddresses} addresses");
             return null;
         }
 
-        int count = partNames.Count * portNames.Count * positions.Count;
-        bool multiplied = count > Math.Max(partNames.Count, Math.Max(portNames.Count, positions.Count));
+        int count = partCount * portNames.Count * positions.Count;
+        bool multiplied = count > Math.Max(partCount, Math.Max(portNames.Count, positions.Count));
         if (multiplied && !reader.Allowance.Names(count, placeAt(0)))
             return null;
-        var found = new int[partNames.Count];
+        if (found is null && (found = Find(partNames!, placeAt)) is null)
+            return null;
+        _known[partText] = found;
+        return new AddressList(found, portNames, positions);
+    }
+
+    private int[]? Find(IReadOnlyList<string> names, Func<int, SourcePlace> placeAt)
+    {
+        var found = new int[names.Count];
         for (int i = 0; i < found.Length; i++)
         {
-            if (!parts.TryFind(partNames[i], out found[i]))
-            {
-                parts.ReportUnknown(reader, placeAt(0), partNames[i], []);
-                return null;
-            }
+            if (parts.TryFind(names[i], out found[i]))
+                continue;
+            parts.ReportUnknown(reader, placeAt(0), names[i], []);
+            return null;
         }
 
-        return new AddressList(found, portNames, positions);
+        return found;
     }
 
     private IReadOnlyList<string>? Names(string text, int offset, Func<int, SourcePlace> placeAt, bool token)

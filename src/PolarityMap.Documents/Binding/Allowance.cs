@@ -31,7 +31,9 @@ internal sealed class Allowance(ProblemList problems)
     {
         _parts += count;
         _positions += (long)shape.PositionCount * count;
-        return Within(_parts <= MostParts && _positions <= MostPositions, place, $"the plant grows beyond {MostParts} parts or {MostPositions} positions here");
+        if (_parts > MostParts || _positions > MostPositions)
+            Spend(place, $"the plant grows beyond {MostParts} parts or {MostPositions} positions here");
+        return !IsSpent;
     }
 
     /// <summary>Accounts for names that a range stood for.</summary>
@@ -40,24 +42,25 @@ internal sealed class Allowance(ProblemList problems)
         // A single name is no longer than its text, whose size is bounded already.
         if (count > 1)
             _names += count;
-        return Within(_names <= MostNames, place, $"the ranges up to here stand for more than {MostNames} names; no more are read");
+        if (_names > MostNames)
+            Spend(place, $"the ranges up to here stand for more than {MostNames} names; no more are read");
+        return !IsSpent;
     }
 
     /// <summary>Accounts for the ports of a shape that was built.</summary>
     public bool Ports(Shape shape, SourcePlace place)
     {
         _ports += shape.Ports.Count;
-        return Within(_ports <= MostPorts, place, $"the parts described up to here have more than {MostPorts} ports; no more are read");
+        if (_ports > MostPorts)
+            Spend(place, $"the parts described up to here have more than {MostPorts} ports; no more are read");
+        return !IsSpent;
     }
 
-    private bool Within(bool holds, SourcePlace place, string message)
+    private void Spend(SourcePlace place, string message)
     {
-        if (!holds && !IsSpent)
-        {
-            IsSpent = true;
-            problems.Add(place, message);
-        }
-
-        return !IsSpent;
+        if (IsSpent)
+            return;
+        IsSpent = true;
+        problems.Add(place, message);
     }
 }

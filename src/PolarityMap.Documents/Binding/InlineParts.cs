@@ -8,11 +8,11 @@ internal sealed class InlineParts(PlantBuilder plant, PartNames names, List<Part
     /// <summary>How many cords have had the same ends, so that a free name is found without trying all.</summary>
     private readonly Dictionary<string, int> _alike = [];
 
-    /// <summary>Makes room for cords to come.</summary>
+    /// <summary>Makes room for cords to come, where they are many beside what there is.</summary>
     public void Expect(int cords)
     {
         names.Expect(cords);
-        if (cords > described.Count)
+        if (cords > described.Count / 4)
             described.EnsureCapacity(described.Count + cords);
     }
 

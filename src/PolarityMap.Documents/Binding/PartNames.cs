@@ -8,10 +8,10 @@ internal sealed class PartNames
 
     public bool TryFind(string name, out int part) => _index.TryGetValue(name, out part);
 
-    /// <summary>Makes room for names to come, where they at least double what there is.</summary>
+    /// <summary>Makes room for names to come, where they are many beside what there is.</summary>
     public void Expect(int names)
     {
-        if (names > _index.Count)
+        if (names > _index.Count / 4)
             _index.EnsureCapacity(_index.Count + names);
     }
 

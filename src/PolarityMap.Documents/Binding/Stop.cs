@@ -12,7 +12,11 @@ internal readonly record struct Address(int Part, string? Port, string? Position
 /// <summary>One stop of a run.</summary>
 /// <param name="Place">Where it is written.</param>
 /// <param name="Text">As it is written.</param>
-internal abstract record Stop(SourcePlace Place, string Text);
+internal abstract record Stop(SourcePlace Place, string Text)
+{
+    /// <summary>Its number among the stops that take ports, from 1; 0 until it takes one.</summary>
+    public int Number { get; set; }
+}
 
 /// <summary>The word <c>opposed</c> or <c>aligned</c> between two stops.</summary>
 internal sealed record KeyingStop(SourcePlace Place, string Text, Keying Keys) : Stop(Place, Text);

@@ -6,11 +6,16 @@ namespace PolarityMap.Documents.Binding;
 /// <summary>Which stop took a port, or a single position of one.</summary>
 internal sealed class TakenPorts(PlantBuilder plant)
 {
-    /// <summary>For each part where its ports begin among all, plus 1; 0 until the first of them is taken.</summary>
-    private readonly List<int> _firstOf = [];
-
-    private readonly List<Stop?> _whole = [];
+    private readonly List<Stop> _stops = [];
     private readonly Dictionary<(PortRef Port, int Position), Stop> _single = [];
+
+    /// <summary>For each part where its ports begin in <see cref="_whole"/>, plus 1; 0 until the first of them is taken.</summary>
+    private int[] _firstOf = [];
+
+    /// <summary>For each port the number of the stop that took it, or 0. A number for each, since there may be very many.</summary>
+    private int[] _whole = [];
+
+    private int _ports;
 
     /// <summary>Takes a port, or the position of it that is not 0.</summary>
     public void Take(PortRef port, int position, Stop stop)
@@ -21,16 +26,13 @@ internal sealed class TakenPorts(PlantBuilder plant)
             return;
         }
 
-        while (_firstOf.Count <= port.Part)
-            _firstOf.Add(0);
-        if (_firstOf[port.Part] == 0)
+        if (stop.Number == 0)
         {
-            _firstOf[port.Part] = _whole.Count + 1;
-            for (int i = plant.Part(port.Part).Shape.Ports.Count; i > 0; i--)
-                _whole.Add(null);
+            _stops.Add(stop);
+            stop.Number = _stops.Count;
         }
 
-        _whole[_firstOf[port.Part] - 1 + port.Port] = stop;
+        Whole(port) = stop.Number;
     }
 
     /// <summary>
@@ -39,8 +41,8 @@ internal sealed class TakenPorts(PlantBuilder plant)
     /// </summary>
     public (int Position, Stop Stop)? Conflict(PortRef port, int position)
     {
-        if (port.Part < _firstOf.Count && _firstOf[port.Part] is > 0 and int first && _whole[first - 1 + port.Port] is { } whole)
-            return (0, whole);
+        if (port.Part < _firstOf.Length && _firstOf[port.Part] > 0 && Whole(port) is > 0 and int whole)
+            return (0, _stops[whole - 1]);
         if (_single.Count == 0)
             return null;
 
@@ -53,5 +55,20 @@ internal sealed class TakenPorts(PlantBuilder plant)
         }
 
         return null;
+    }
+
+    private ref int Whole(PortRef port)
+    {
+        if (port.Part >= _firstOf.Length)
+            Array.Resize(ref _firstOf, Math.Max(port.Part + 1, 2 * _firstOf.Length));
+        if (_firstOf[port.Part] == 0)
+        {
+            _firstOf[port.Part] = _ports + 1;
+            _ports += plant.Part(port.Part).Shape.Ports.Count;
+            if (_ports > _whole.Length)
+                Array.Resize(ref _whole, Math.Max(_ports, 2 * _whole.Length));
+        }
+
+        return ref _whole[_firstOf[port.Part] - 1 + port.Port];
     }
 }

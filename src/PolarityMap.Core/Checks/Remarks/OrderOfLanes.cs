@@ -11,6 +11,9 @@ internal static class OrderOfLanes
 {
     public static void Add(CheckContext context, List<Remark> remarks)
     {
+        // Most plants have no such port, and then no lane need be followed.
+        if (!context.Plant.Parts.Any(p => p.Shape.IsInterface && p.Shape.Ports.Any(o => HasNumberedLanes(o.Face))))
+            return;
         var seen = new HashSet<(PortRef, PortRef)>();
         foreach ((PortRef port, Landing landing) in context.WiredLanes())
         {
