@@ -14,7 +14,6 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     internal const double InheritedCapMm = CapHeights.Strand;
 
     private readonly Utf8Text _path = new(256);
-    private readonly List<Area> _papers = [];
 
     internal void Append(SceneElement element)
     {
@@ -153,43 +152,43 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             output.Append("</g>\n"u8);
     }
 
-    /// <summary>The paper under labels; what is of one colour is one path.</summary>
+    /// <summary>The paper under labels; what follows each other in one colour is one path.</summary>
     private void Papers(IReadOnlyList<SceneElement> labels, int start, int end)
     {
-        Colour fill = default;
+        for (int i = start; i < end;)
+        {
+            if (PaperOf(labels[i]) is not { } fill)
+            {
+                i++;
+                continue;
+            }
+
+            int next = i + 1, count = 1;
+            for (; next < end && (PaperOf(labels[next]) is not { } other || other == fill); next++)
+                count += PaperOf(labels[next]) is null ? 0 : 1;
+            if (count == 1)
+                Rectangle(((Label)labels[i]).UnderlayBox()!);
+            else
+                Papers(labels, i, next, fill);
+            i = next;
+        }
+    }
+
+    private void Papers(IReadOnlyList<SceneElement> labels, int start, int end, Colour fill)
+    {
+        output.Append("<path d=\""u8);
         for (int i = start; i < end; i++)
         {
-            var label = (Label)labels[i];
-            if (label.UnderlayArea() is not { } area)
-                continue;
-            if (_papers.Count > 0 && fill != label.Underlay!.Value.Fill)
-                Papers(fill);
-            fill = label.Underlay!.Value.Fill;
-            _papers.Add(area);
-        }
-
-        if (_papers.Count > 0)
-            Papers(fill);
-    }
-
-    private void Papers(Colour fill)
-    {
-        if (_papers.Count == 1)
-        {
-            Area only = _papers[0];
-            Rectangle(new Box(only.X, only.Y, only.Width, only.Height, Fill: fill));
-        }
-        else
-        {
-            output.Append("<path d=\""u8);
-            foreach (Area paper in _papers)
+            if (((Label)labels[i]).UnderlayArea() is { } paper)
                 SvgPathData.AppendBox(output, paper);
-            output.Append((byte)'"');
-            FillAndOutline(fill, null, 0);
         }
 
-        _papers.Clear();
+        output.Append((byte)'"');
+        FillAndOutline(fill, null, 0);
     }
+
+    /// <summary>The colour of the paper under a label, or null without any.</summary>
+    private static Colour? PaperOf(SceneElement element) => element is Label { Underlay: { } underlay, Text.Length: > 0 } ? underlay.Fill : null;
 
     private void Style(Label label)
     {

@@ -35,9 +35,9 @@ internal static class IndexLines
         var lines = new List<IndexLine> { new("", "Sheets") { IsHead = true } };
         for (int i = 0; i < following.Count; i++)
             Add(lines, $"{before + i + 1}", $"{following[i].Format.Name}  {Named(following[i])}", width, before + i + 1);
-        List<int>[] sheetsOf = SheetsOfStrands(input.Traced, following, before);
         if (input.Findings.Count > 0)
         {
+            List<int>[] sheetsOf = SheetsOfStrands(input.Traced, following, before);
             Head(lines, "Findings");
             foreach (Finding finding in input.Findings)
             {

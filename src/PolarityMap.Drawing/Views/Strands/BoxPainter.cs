@@ -13,10 +13,10 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     public List<SceneElement> Outlines { get; } = [];
 
     /// <summary>Cells of positions, to lie over both.</summary>
-    public List<SceneElement> Cells { get; } = [];
+    public List<SceneElement> Cells { get; } = new(layout.RowCount());
 
     /// <summary>Words, to lie over all.</summary>
-    public List<Label> Labels { get; } = [];
+    public List<Label> Labels { get; } = new(2 * layout.RowCount());
 
     public void Paint()
     {
@@ -115,10 +115,18 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
                 Labels.Add(Label.CentredOn(X(x + (cell / 2)), y, name, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         }
 
+        if (!SideWords.AreNone(node, rows))
+            PaintWords(node, rows, left ? x + cell + 0.7 : x - 0.7, left);
+        PaintLeftOut(node, rows, x + (cell / 2));
+    }
+
+    /// <summary>Lanes and ports beside the cells.</summary>
+    private void PaintWords(Node node, List<Row> rows, double x, bool left)
+    {
         double laneWidth = SideWords.LaneWidth(rows);
         foreach (SideWords words in SideWords.Of(text, node, rows))
         {
-            double inner = left ? x + cell + 0.7 : x - 0.7;
+            double inner = x;
             Anchor anchor = left ? Anchor.Start : Anchor.End;
             if (laneWidth > 0)
             {
@@ -134,8 +142,6 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
             if (words.Port.Length > 0)
                 Labels.Add(Label.CentredOn(X(inner), NameHeight(rows, words.First, words.Last), words.Port, CapHeights.Strand, anchor, Palette.Ink));
         }
-
-        PaintLeftOut(node, rows, x + (cell / 2));
     }
 
     /// <summary>The middle of a port's rows; between two rows, so that the name covers no strand.</summary>

@@ -6,7 +6,8 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>A port with all that laying out asks of it again and again, looked up once for each planning.</summary>
 /// <param name="port">The port.</param>
 /// <param name="part">Its part.</param>
-internal sealed class DrawnPort(PortRef port, Part part)
+/// <param name="table">The table it is in.</param>
+internal sealed class DrawnPort(PortRef port, Part part, PortTable table)
 {
     public PortRef Ref => port;
 
@@ -16,6 +17,9 @@ internal sealed class DrawnPort(PortRef port, Part part)
 
     /// <summary>The mating of the whole port; null where none is, or where only single positions are mated.</summary>
     public Mating? Mating { get; set; }
+
+    /// <summary>The mating at a position of the port in the strand graph, where single positions are mated.</summary>
+    public Mating? MatingOf(int position) => table.MatingAt(position);
 
     public bool IsArray => Shape.Face.Family == ConnectorFamily.Array;
 

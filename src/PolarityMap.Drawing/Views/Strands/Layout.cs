@@ -22,7 +22,6 @@ internal sealed class Row
         Position = position;
         Port = ports.At(position);
         Place = ports.PlaceOf(position);
-        Mating = Port.Mating ?? ports.MatingAt(position);
     }
 
     public int Strand { get; }
@@ -39,7 +38,7 @@ internal sealed class Row
     public int Place { get; }
 
     /// <summary>The mating at the position, or null.</summary>
-    public Mating? Mating { get; }
+    public Mating? Mating => Port.Mating ?? Port.MatingOf(Position);
 
     /// <summary>The lane at the position, or null where no interface is.</summary>
     public Lane? Lane => Port.LaneAt(Place);
@@ -71,7 +70,9 @@ internal sealed class Row
 /// <summary>One part as drawn in one column.</summary>
 internal sealed class Node(int part, int column)
 {
-    private List<(int Leg, Turn Turn)>? _turns;
+    private int _turnedLeg = -1;
+    private Turn _turn;
+    private List<(int Leg, Turn Turn)>? _furtherTurns;
 
     public int Part { get; } = part;
 
@@ -98,9 +99,11 @@ internal sealed class Node(int part, int column)
     /// </summary>
     public Turn TurnOf(int leg)
     {
-        if (_turns is not null)
+        if (leg == _turnedLeg)
+            return _turn;
+        if (_furtherTurns is not null)
         {
-            foreach ((int turned, Turn turn) in _turns)
+            foreach ((int turned, Turn turn) in _furtherTurns)
             {
                 if (turned == leg)
                     return turn;
@@ -110,14 +113,20 @@ internal sealed class Node(int part, int column)
         return default;
     }
 
-    /// <summary>Turns the connectors of a leg, once.</summary>
+    /// <summary>Turns the connectors of a leg, once. Most cables of a sheet have one leg on it.</summary>
     public void SetTurn(int leg, Turn turn)
     {
-        if (turn != default)
-            (_turns ??= []).Add((leg, turn));
+        if (_turnedLeg < 0)
+            (_turnedLeg, _turn) = (leg, turn);
+        else
+            (_furtherTurns ??= []).Add((leg, turn));
     }
 
-    public void ClearTurns() => _turns?.Clear();
+    public void ClearTurns()
+    {
+        _turnedLeg = -1;
+        _furtherTurns = null;
+    }
 
     /// <summary>True when positions between two rows of one port that are drawn one below the other are left out.</summary>
     public bool LeavesOut(Row above, Row below)
@@ -203,6 +212,19 @@ internal sealed class Layout(int ways)
 
     /// <summary>How the strands between two columns cross, by the left column; made once, whatever the widths.</summary>
     public Crossing[] Between { get; set; } = [];
+
+    /// <summary>Number of rows at boxes.</summary>
+    public int RowCount()
+    {
+        int count = 0;
+        foreach (List<Node> column in Columns)
+        {
+            foreach (Node node in column)
+                count += node.Left.Count + node.Right.Count;
+        }
+
+        return count;
+    }
 
     /// <summary>Makes sure that a column is there.</summary>
     public void Reach(int column)

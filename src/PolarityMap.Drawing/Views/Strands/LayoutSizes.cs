@@ -197,8 +197,11 @@ internal sealed class LayoutSizes
     {
         foreach (Row row in rows)
             cell = Math.Max(cell, Math.Max(3.6, SheetText.Width(SheetText.Cell(row)) + (2 * Measures.CellMargin)));
-        foreach (SideWords side in SideWords.Of(Text, node, rows))
-            words = Math.Max(words, side.Width);
+        if (!SideWords.AreNone(node, rows))
+        {
+            foreach (SideWords side in SideWords.Of(Text, node, rows))
+                words = Math.Max(words, side.Width);
+        }
     }
 
     private void MeasureCrossings(int column)

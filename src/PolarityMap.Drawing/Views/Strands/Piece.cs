@@ -15,6 +15,7 @@ internal readonly record struct Piece(int Strand, int First, int Count);
 internal sealed class StrandHops(TracedPlant traced)
 {
     private readonly Hop[]?[] _hops = new Hop[]?[traced.Strands.Count];
+    private readonly List<Hop> _ofStrand = [];
     private PortTable? _ports;
     private RefusedMatings? _refused;
     private StrandLabels? _labels;
@@ -41,7 +42,13 @@ internal sealed class StrandHops(TracedPlant traced)
     /// <summary>Parts in columns.</summary>
     public ColumnRanks Ranks { get; } = new(traced.Plant.Parts.Count);
 
-    public Hop[] Of(int strand) => _hops[strand] ??= [.. traced.Hops(strand)];
+    public Hop[] Of(int strand)
+    {
+        if (_hops[strand] is { } known)
+            return known;
+        traced.Hops(strand, _ofStrand);
+        return _hops[strand] = [.. _ofStrand];
+    }
 
     /// <summary>The whole strand as a piece.</summary>
     public Piece Whole(int strand) => new(strand, 0, Of(strand).Length);

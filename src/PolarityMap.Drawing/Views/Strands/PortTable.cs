@@ -70,7 +70,7 @@ internal sealed class PortTable
     public DrawnPort At(int position)
     {
         int number = _portOf[position];
-        return _ports[number] ??= new DrawnPort(RefOf(number), _traced.Plant.Parts[_partOfPort[number]]) { Mating = _matings[number] };
+        return _ports[number] ??= new DrawnPort(RefOf(number), _traced.Plant.Parts[_partOfPort[number]], this) { Mating = _matings[number] };
     }
 
     /// <summary>A position's place in its port, 1-based.</summary>

@@ -10,11 +10,17 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <param name="Width">Room for the words.</param>
 internal readonly record struct SideWords(int First, int Last, string Port, double Width)
 {
+    /// <summary>True where no words stand beside the cells, as at most small boxes.</summary>
+    public static bool AreNone(Node node, List<Row> rows) => rows.Count == 0 || (!AreNamed(node, rows) && rows[0].Port.Part.Shape is { IsInterface: false });
+
+    private static bool AreNamed(Node node, List<Row> rows) =>
+        !node.NameInside && (rows[0].Port.Part.Shape.IsInterface || SheetText.HasSeveral(rows[0].Port.Part.Shape, rows[0].Port.Shape.Side));
+
     public static IEnumerable<SideWords> Of(SheetText text, Node node, List<Row> rows)
     {
         if (rows.Count == 0)
             yield break;
-        bool named = !node.NameInside && (rows[0].Port.Part.Shape.IsInterface || SheetText.HasSeveral(rows[0].Port.Part.Shape, rows[0].Port.Shape.Side));
+        bool named = AreNamed(node, rows);
         double lane = LaneWidth(rows);
         if (!named && lane == 0)
             yield break;

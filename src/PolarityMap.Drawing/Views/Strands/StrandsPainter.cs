@@ -57,10 +57,13 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         foreach (Expected expected in layout.Expected)
             PaintExpected(expected);
         var keys = new KeyPainter(layout, placement, _traced, originX, originY, page, scope);
-        List<SceneElement> labels = [.. boxes.Cells, .. keys.Paint()];
+        IReadOnlyList<SceneElement> tabs = keys.Paint();
         KeySigns = keys.Signs;
-        AddInStyles(_labels, labels);
-        AddInStyles([.. boxes.Labels, .. keys.Words], labels);
+        var labels = new List<SceneElement>(boxes.Cells.Count + tabs.Count + _labels.Count + boxes.Labels.Count + keys.Words.Count);
+        labels.AddRange(boxes.Cells);
+        labels.AddRange(tabs);
+        AddInStyles(_labels, [], labels);
+        AddInStyles(boxes.Labels, keys.Words, labels);
         return
         [
             new SceneGroup("parts", boxes.Boxes),
@@ -84,17 +87,29 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     /// Labels of one style side by side, so that a file says the style once: the smallest first, of one height by their anchors.
     /// There are a handful of styles, so each is looked for by itself.
     /// </summary>
-    private static void AddInStyles(List<Label> labels, List<SceneElement> to)
+    private static void AddInStyles(IReadOnlyList<Label> first, IReadOnlyList<Label> then, List<SceneElement> to)
     {
         var styles = new SortedSet<(double CapHeight, Anchor Anchor)>();
-        foreach (Label label in labels)
-            styles.Add((label.CapHeightMm, label.Anchor));
+        (double CapHeight, Anchor Anchor) last = default;
+        foreach (IReadOnlyList<Label> labels in (ReadOnlySpan<IReadOnlyList<Label>>)[first, then])
+        {
+            for (int i = 0; i < labels.Count; i++)
+            {
+                (double, Anchor) style = (labels[i].CapHeightMm, labels[i].Anchor);
+                if (style != last)
+                    styles.Add(last = style);
+            }
+        }
+
         foreach ((double capHeight, Anchor anchor) in styles)
         {
-            foreach (Label label in labels)
+            foreach (IReadOnlyList<Label> labels in (ReadOnlySpan<IReadOnlyList<Label>>)[first, then])
             {
-                if (label.CapHeightMm == capHeight && label.Anchor == anchor)
-                    to.Add(label);
+                for (int i = 0; i < labels.Count; i++)
+                {
+                    if (labels[i].CapHeightMm == capHeight && labels[i].Anchor == anchor)
+                        to.Add(labels[i]);
+                }
             }
         }
     }

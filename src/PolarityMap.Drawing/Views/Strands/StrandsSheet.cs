@@ -7,6 +7,8 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>One strand sheet: a page of strands that are laid out and placed.</summary>
 internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, string subject) : PlannedSheet
 {
+    private HashSet<int>? _parts;
+
     public override string Name => name;
 
     public override string Subject => subject;
@@ -17,21 +19,20 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
 
     public override IReadOnlyList<int> Strands { get; } = [.. sheetful.Input.Selection.Strands, .. sheetful.Text.Names.OtherStrands];
 
-    public override IReadOnlyCollection<int> Parts
-    {
-        get
-        {
-            HashSet<int> parts = [.. sheetful.Text.Names.OtherParts];
-            for (int c = 0; c < sheetful.Layout.Columns.Count; c++)
-            {
-                if (sheetful.Placement.Columns[c].Page != page)
-                    continue;
-                foreach (Node node in sheetful.Layout.Columns[c])
-                    parts.Add(node.Part);
-            }
+    public override IReadOnlyCollection<int> Parts => _parts ??= PartsHere();
 
-            return parts;
+    private HashSet<int> PartsHere()
+    {
+        HashSet<int> parts = [.. sheetful.Text.Names.OtherParts];
+        for (int c = 0; c < sheetful.Layout.Columns.Count; c++)
+        {
+            if (sheetful.Placement.Columns[c].Page != page)
+                continue;
+            foreach (Node node in sheetful.Layout.Columns[c])
+                parts.Add(node.Part);
         }
+
+        return parts;
     }
 
     public override DrawingSheet Draw(SheetPlace place)
