@@ -77,7 +77,7 @@ internal sealed class SyntheticPlant
     /// <param name="numberedAs">Order in which the parts are numbered; null for the order of mention.</param>
     public StrandGraph Feed(int[]? numberedAs = null)
     {
-        var builder = new StrandGraphBuilder(Parts);
+        var builder = new StrandGraphBuilder();
         int[]? index = numberedAs is null ? null : new int[Parts];
         for (int i = 0; i < Parts; i++)
         {

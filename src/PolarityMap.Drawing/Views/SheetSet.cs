@@ -1,5 +1,6 @@
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views.Index;
+using PolarityMap.Drawing.Views.Strands;
 
 namespace PolarityMap.Drawing.Views;
 
@@ -13,7 +14,7 @@ public static class SheetSet
     public static IReadOnlyList<PlannedSheet> Of(ViewInput input, IDrawingView view)
     {
         IReadOnlyList<PlannedSheet> sheets = view.Plan(input);
-        if (sheets.Count <= 1 || view != ViewCatalogue.All[0])
+        if (sheets.Count <= 1 || view is not StrandsView)
             return sheets;
         List<PlannedSheet> following = [.. Overview(input), .. sheets];
         return [.. IndexSheet.Plan(input, following), .. following];

@@ -91,7 +91,7 @@ public sealed class RendererAgreementTests(ITestOutputHelper output)
             .. label.UnderlayBox() is { } underlay ? (SceneElement[])[underlay] : [],
             .. label.Text.Select((c, i) => label with
             {
-                X = left + FontMetrics.WidthMm(label.Text.Substring(0, i), label.CapHeightMm),
+                X = left + FontMetrics.WidthMm(label.Text.AsSpan(0, i), label.CapHeightMm),
                 Text = c.ToString(),
                 Anchor = Anchor.Start,
                 Underlay = null,

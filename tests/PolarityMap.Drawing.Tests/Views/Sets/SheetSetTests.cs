@@ -76,11 +76,11 @@ public sealed class SheetSetTests
         Assert.Equal(2 * 2 * 128, count);
     }
 
-    // 24 fibres of one port do not fit into the width of A4 in one band or several, so they go on on further sheets.
+    // Two strands through thirty cassettes need more bands than A4 takes, so they go on on further sheets.
     [Fact]
     public void Strands_of_one_port_that_fill_more_than_a_sheet_go_on_on_the_next_with_marks()
     {
-        ViewInput input = Plants.OfFile("gallery/arrays/ten-lanes.yaml") with { Division = SheetDivision.Network, Paper = new PaperChoice([SheetFormat.A4Landscape], false) };
+        ViewInput input = Plants.OfText(Chain(30)) with { Division = SheetDivision.Network, Paper = new PaperChoice([SheetFormat.A4Landscape], false) };
         DrawingSheet[] sheets = Drawn(new StrandsView().Plan(input));
         Assert.True(sheets.Length > 1);
         List<Mark>[] marks = [.. sheets.Select(Marks)];
@@ -128,11 +128,11 @@ public sealed class SheetSetTests
     public void A_channel_with_a_wrong_cord_is_drawn_apart_from_those_that_are_alike()
     {
         ViewInput faulty = Plants.OfFile("gallery/opera-house/as-built.yaml", new Choice { Network = 0 }) with { Division = SheetDivision.Network, FoldAlike = true, Paper = new PaperChoice([SheetFormat.A3Landscape], false) };
-        PlannedSheet sheet = Assert.Single(new StrandsView().Plan(faulty));
+        IReadOnlyList<PlannedSheet> sheets = new StrandsView().Plan(faulty);
 
         // Four channels of eight strands on this network; one has the wrong cord.
-        Assert.Equal(16, Strands(sheet.Draw(new SheetPlace(1, 1))).Count());
-        Assert.Equal(faulty.Selection.Strands.Order(), sheet.Strands.Order());
+        Assert.Equal(16, Drawn(sheets).Sum(s => Strands(s).Count()));
+        Assert.Equal(faulty.Selection.Strands.Order(), sheets.SelectMany(s => s.Strands).Order());
     }
 
     [Fact]
@@ -162,6 +162,18 @@ public sealed class SheetSetTests
           - K-R[1..{channels}]/1..6, A-to-A cord 2 m, SW-R[1..{channels / 3}]/1..18
 
         """;
+
+    /// <summary>One link through so many pairs of cassettes in a row.</summary>
+    private static string Chain(int pairs)
+    {
+        var text = new System.Text.StringBuilder("plant: A long chain\nparts:\n  SW-L: duplex interface\n  SW-R: duplex interface\n");
+        for (int i = 1; i <= pairs; i++)
+            text.Append($"  A{i}: straight cassette\n  B{i}: straight cassette\n  T{i}: {{ kind: Type-A trunk, length: 10 m }}\n");
+        text.Append("runs:\n  - SW-L/1, A-to-B cord 2 m, A1/1\n");
+        for (int i = 1; i <= pairs; i++)
+            text.Append($"  - A{i}/rear, T{i}, B{i}/rear\n  - B{i}/1, A-to-A cord 2 m, {(i < pairs ? $"A{i + 1}/1" : "SW-R/1")}\n");
+        return text.ToString();
+    }
 
     private static ViewInput Input(string paper, SheetDivision division)
     {
