@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using PolarityMap.Drawing.Fonts;
 
 namespace PolarityMap.Acceptance.Renderers;
 
@@ -23,6 +24,36 @@ internal static class Pixels
         root.SetAttributeValue("height", height);
         return root.ToString(SaveOptions.DisableFormatting);
     }
+
+    /// <summary>The same drawing with each word of a text that begins at its place set by itself, as far along as the font's tables say.</summary>
+    public static string WordByWord(string svg)
+    {
+        XElement root = XElement.Parse(svg, LoadOptions.PreserveWhitespace);
+        foreach (XElement text in root.Descendants().Where(e => e.Name.LocalName == "text" && e.Value.Contains(' ')).ToList())
+        {
+            if (Inherited(text, "text-anchor") is not null)
+                continue;
+            double cap = Number(Inherited(text, "font-size")!) * FontMetrics.CapHeightPerEm;
+            double left = Number(text.Attribute("x")!.Value);
+            int from = 0;
+            foreach (string word in text.Value.Split(' '))
+            {
+                var own = new XElement(text) { Value = word };
+                own.SetAttributeValue("x", left + FontMetrics.WidthMm(text.Value.AsSpan(0, from), cap));
+                text.AddBeforeSelf(own);
+                from += word.Length + 1;
+            }
+
+            text.Remove();
+        }
+
+        return root.ToString(SaveOptions.DisableFormatting);
+    }
+
+    private static string? Inherited(XElement element, string name) =>
+        element.AncestorsAndSelf().Select(e => e.Attribute(name)?.Value).FirstOrDefault(v => v is not null);
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
     /// <summary>
     /// The same drawing with each text set in a unit of a sixteenth of a millimetre. The packaged librsvg rounds the way from
