@@ -1,3 +1,5 @@
+using System.Collections;
+
 namespace PolarityMap.Core.Plants;
 
 /// <summary>Something that names parts by their numbers.</summary>
@@ -81,7 +83,7 @@ internal sealed class HandedItems<T> : IReadOnlyList<T>
             yield return this[i];
     }
 
-    System.Collections.IEnumerator System.Collections.IEnumerable.GetEnumerator() => GetEnumerator();
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     private void TakeBack()
     {
