@@ -1,3 +1,5 @@
+using System.Collections;
+
 namespace PolarityMap.Core.Plants;
 
 /// <summary>Something that names parts by their numbers.</summary>
@@ -14,39 +16,84 @@ internal interface INumbered<T>
 /// Matings or links that a builder collects and hands to a plant. The plant numbers parts in another order; as there may be a
 /// hundred thousand, the items are renumbered where they are, and the builder makes itself copies only if it is used again.
 /// </summary>
-internal sealed class HandedItems<T>
+internal sealed class HandedItems<T> : IReadOnlyList<T>
     where T : class, INumbered<T>
 {
-    private readonly List<T> _items = [];
+    private T[] _items = [];
+    private int _count;
     private int[]? _handedBy;
 
-    /// <summary>The items, by the builder's numbers.</summary>
-    public List<T> Items
+    public int Count => _count;
+
+    /// <summary>An item, by the builder's numbers.</summary>
+    public T this[int index]
     {
         get
         {
-            if (_handedBy is not null)
-                TakeBack(_handedBy);
-            return _items;
+            TakeBack();
+            return _items[index];
         }
+
+        set
+        {
+            TakeBack();
+            _items[index] = value;
+        }
+    }
+
+    public void Add(T item)
+    {
+        TakeBack();
+        if (_count == _items.Length)
+            Array.Resize(ref _items, Math.Max(16, 2 * _count));
+        _items[_count++] = item;
+    }
+
+    public void RemoveAt(int index)
+    {
+        TakeBack();
+        _count--;
+        Array.Copy(_items, index + 1, _items, index, _count - index);
+    }
+
+    /// <summary>Makes room for so many more, where they are many beside what there is.</summary>
+    public void Expect(int more)
+    {
+        TakeBack();
+        if (more > _count / 4 && _count + more > _items.Length)
+            Array.Resize(ref _items, _count + more);
     }
 
     /// <summary>Hands the items out, by the plant's numbers.</summary>
     /// <param name="numbers">For each of the builder's numbers that of the plant.</param>
     public T[] Hand(int[] numbers)
     {
-        foreach (T item in Items)
+        TakeBack();
+        if (_count < _items.Length)
+            Array.Resize(ref _items, _count);
+        foreach (T item in _items)
             item.Renumber(numbers);
         _handedBy = numbers;
-        return [.. _items];
+        return _items;
     }
 
-    private void TakeBack(int[] handedBy)
+    public IEnumerator<T> GetEnumerator()
     {
-        var back = new int[handedBy.Length];
+        for (int i = 0; i < _count; i++)
+            yield return this[i];
+    }
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private void TakeBack()
+    {
+        if (_handedBy is null)
+            return;
+        var back = new int[_handedBy.Length];
         for (int i = 0; i < back.Length; i++)
-            back[handedBy[i]] = i;
-        for (int i = 0; i < _items.Count; i++)
+            back[_handedBy[i]] = i;
+        _items = [.. _items];
+        for (int i = 0; i < _count; i++)
         {
             _items[i] = _items[i].Copy();
             _items[i].Renumber(back);

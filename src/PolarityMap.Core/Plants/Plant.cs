@@ -169,8 +169,8 @@ public sealed class Plant
     /// <summary>A port's number among all ports, counted from 0 part by part.</summary>
     public int NumberOf(PortRef port) => _firstPort[port.Part] + port.Port;
 
-    /// <summary>The shapes of <see cref="Parts"/>, in the same order.</summary>
-    internal ReadOnlySpan<Shape> Shapes => _shapes;
+    /// <summary>The shapes of <see cref="Parts"/>, in the same order; not to be changed.</summary>
+    internal Shape[] Shapes => _shapes;
 
     /// <summary>The port's shape.</summary>
     public PortShape Port(PortRef port) => _shapes[port.Part].Ports[port.Port];

@@ -25,7 +25,7 @@ public sealed class PlantBuilder
 
     public IReadOnlyList<Network> Networks => _networks;
 
-    public IReadOnlyList<Mating> Matings => _matings.Items;
+    public IReadOnlyList<Mating> Matings => _matings;
 
     /// <summary>The part of this index.</summary>
     public Part Part(int index) => _parts[index];
@@ -52,8 +52,7 @@ public sealed class PlantBuilder
             _order.EnsureCapacity(_parts.Count + parts);
         }
 
-        if (matings > _matings.Items.Count / 4)
-            _matings.Items.EnsureCapacity(_matings.Items.Count + matings);
+        _matings.Expect(matings);
     }
 
     /// <summary>Adds a part and returns the index to use in <see cref="PortRef"/> until <see cref="Build"/>.</summary>
@@ -96,14 +95,14 @@ public sealed class PlantBuilder
         if (mating.Through is { } through)
             Mention(through.Part);
         Mention(mating.B.Part);
-        _matings.Items.Add(mating);
+        _matings.Add(mating);
     }
 
     /// <summary>Replaces a mating that has been added, as an as-built difference does.</summary>
-    public void ReplaceMating(int index, Mating mating) => _matings.Items[index] = mating with { };
+    public void ReplaceMating(int index, Mating mating) => _matings[index] = mating with { };
 
     /// <summary>Takes a mating out.</summary>
-    public void RemoveMating(int index) => _matings.Items.RemoveAt(index);
+    public void RemoveMating(int index) => _matings.RemoveAt(index);
 
     public void AddOpenPlug(OpenPlug plug)
     {
@@ -129,10 +128,10 @@ public sealed class PlantBuilder
     private static bool IsSimplexInto(Face simplex, int own, Face wider, int position) =>
         simplex == Face.Simplex && own == 0 && wider.Family == ConnectorFamily.Duplex && position >= 1 && position <= wider.Count;
 
-    public void AddLink(Link link) => _links.Items.Add(link with { });
+    public void AddLink(Link link) => _links.Add(link with { });
 
     /// <summary>As <see cref="AddLink(Link)"/>, without a link that the builder has to copy.</summary>
-    public void AddLink(LinkEnd from, LinkEnd to, SourcePlace place) => _links.Items.Add(new Link(from, to, place));
+    public void AddLink(LinkEnd from, LinkEnd to, SourcePlace place) => _links.Add(new Link(from, to, place));
 
     /// <summary>Numbers the parts in the order of mention and returns the plant.</summary>
     public Plant Build()

@@ -42,7 +42,7 @@ public sealed class StrandGraph
     /// <summary>Builds the graph of a plant.</summary>
     public static StrandGraph Of(Plant plant)
     {
-        var builder = new StrandGraphBuilder(plant.Shapes);
+        var builder = new StrandGraphBuilder(plant);
         foreach (Mating mating in plant.Matings)
         {
             if (plant.Fits(mating))

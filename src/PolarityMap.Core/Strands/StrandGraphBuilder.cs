@@ -6,18 +6,29 @@ namespace PolarityMap.Core.Strands;
 /// <summary>Numbers the positions of parts in the order in which they are added and joins them by matings.</summary>
 public sealed class StrandGraphBuilder
 {
-    private readonly List<Shape> _shapes;
-    private readonly List<int> _partStart;
+    private Shape[] _shapes;
+    private int[] _partStart;
+    private int _parts;
     private int[]? _outside;
     private int _count;
 
-    /// <param name="parts">The shapes of the first parts.</param>
-    public StrandGraphBuilder(params ReadOnlySpan<Shape> parts)
+    public StrandGraphBuilder(int expectedParts = 0)
     {
-        _shapes = new List<Shape>(parts.Length);
-        _partStart = new List<int>(parts.Length);
-        foreach (Shape shape in parts)
-            AddPart(shape);
+        _shapes = new Shape[expectedParts];
+        _partStart = new int[expectedParts];
+    }
+
+    /// <summary>Begins with the parts of a plant, whose array of shapes it shares as long as no more are added.</summary>
+    internal StrandGraphBuilder(Plant plant)
+    {
+        _shapes = plant.Shapes;
+        _parts = _shapes.Length;
+        _partStart = new int[_parts];
+        for (int i = 0; i < _parts; i++)
+        {
+            _partStart[i] = _count;
+            _count += _shapes[i].PositionCount;
+        }
     }
 
     /// <summary>Adds a part and returns its index. All parts come before the first mating.</summary>
@@ -26,10 +37,16 @@ public sealed class StrandGraphBuilder
     {
         if (_outside is not null)
             throw new InvalidOperationException("all parts come before the first mating");
-        _shapes.Add(shape);
-        _partStart.Add(_count);
+        if (_parts == _shapes.Length)
+        {
+            Array.Resize(ref _shapes, Math.Max(16, 2 * _parts));
+            Array.Resize(ref _partStart, _shapes.Length);
+        }
+
+        _shapes[_parts] = shape;
+        _partStart[_parts] = _count;
         _count += shape.PositionCount;
-        return _shapes.Count - 1;
+        return _parts++;
     }
 
     /// <summary>Joins the positions of two ports as their faces and keys have it; different faces join nothing.</summary>
@@ -61,7 +78,7 @@ public sealed class StrandGraphBuilder
     {
         Outside();
         var inside = new int[_count];
-        for (int part = 0; part < _shapes.Count; part++)
+        for (int part = 0; part < _parts; part++)
         {
             ReadOnlySpan<int> pairs = _shapes[part].Inside.Span;
             int start = _partStart[part];
@@ -69,7 +86,13 @@ public sealed class StrandGraphBuilder
                 inside[start + i] = pairs[i] < 0 ? -1 : start + pairs[i];
         }
 
-        return new StrandGraph(inside, Outside(), [.. _partStart], [.. _shapes]);
+        if (_parts < _shapes.Length)
+        {
+            Array.Resize(ref _shapes, _parts);
+            Array.Resize(ref _partStart, _parts);
+        }
+
+        return new StrandGraph(inside, Outside(), _partStart, _shapes);
     }
 
     private int Position(PortRef port, int position) =>

@@ -11,7 +11,6 @@ internal sealed class InlineParts(PlantBuilder plant, PartNames names, List<Part
     /// <summary>Makes room for cords to come, where they are many beside what there is.</summary>
     public void Expect(int cords)
     {
-        names.Expect(cords);
         if (cords > described.Count / 4)
             described.EnsureCapacity(described.Count + cords);
     }
@@ -26,7 +25,7 @@ internal sealed class InlineParts(PlantBuilder plant, PartNames names, List<Part
             name = NextFree(ends);
         stop.First ??= BoundPart.Make(name, stop.Type, stop.Shape, stop.Place, plant.Networks, isInline: true);
         int part = plant.AddPart(stop.First.Name == name ? stop.First : stop.First with { Name = name });
-        names.TryAdd(name, part);
+        names.Add(part);
         described.Add(stop.Type);
         return part;
     }

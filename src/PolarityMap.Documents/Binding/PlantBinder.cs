@@ -10,7 +10,7 @@ internal sealed class PlantBinder
     private readonly ProblemList _problems;
     private readonly NodeReader _reader;
     private readonly PlantBuilder _plant = new();
-    private readonly PartNames _names = new();
+    private readonly PartNames _names;
     private readonly List<PartType> _described = [];
     private readonly AttributeReader _attributes;
     private readonly PartTypes _types;
@@ -20,6 +20,7 @@ internal sealed class PlantBinder
     public PlantBinder(ProblemList problems)
     {
         _problems = problems;
+        _names = new PartNames(_plant);
         _reader = new NodeReader(problems);
         _attributes = new AttributeReader(_reader, _plant.Networks);
         _types = new PartTypes(_reader, _attributes);
@@ -157,7 +158,6 @@ internal sealed class PlantBinder
         // Parts that are alike share all but their names.
         Part model = BoundPart.Make(names[0], type, shape, entry.Key.Place, _plant.Networks);
         _plant.Expect(names.Count, 0);
-        _names.Expect(names.Count);
         foreach (string name in names)
         {
             if (_names.TryFind(name, out int first))
@@ -167,7 +167,7 @@ internal sealed class PlantBinder
             }
 
             int index = _plant.AddPart(model with { Name = name });
-            _names.TryAdd(name, index);
+            _names.Add(index);
             _described.Add(type);
         }
     }
