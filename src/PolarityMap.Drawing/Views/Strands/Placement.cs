@@ -31,6 +31,12 @@ internal sealed class ColumnPlace(ColumnSize size)
 
     public double Right => X + Width;
 
+    /// <summary>Left end of the stretch in which strands cross inside the boxes.</summary>
+    public double InsideFrom => X + LeftCell + LeftWords + Text.InsideWidth;
+
+    /// <summary>Right end of that stretch.</summary>
+    public double InsideTo => Right - RightCell - RightWords;
+
     /// <summary>Room for the lines above a box; captions may stand out a little over a narrow one.</summary>
     public double TextWidth => Math.Max(Width, LeastTextWidth);
 

@@ -30,11 +30,10 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(sheetful.Input.Findings);
     private readonly List<SceneElement> _strands = [];
     private readonly HashSet<int> _drawn = [];
-    private readonly List<SceneElement> _expected = [];
     private readonly List<Label> _labels = [];
     private readonly List<SceneElement> _marks = [];
     private readonly List<SheetLink> _links = [];
-    private readonly Dictionary<Crossing, Braid> _braids = [];
+    private readonly CrossingLeads _leads = new(sheetful.Placement, sheetful.OriginY);
 
     // Of the stretch at hand.
     private readonly List<RouteSegment> _segments = [];
@@ -54,8 +53,8 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in InDrawingOrder())
             PaintWay(way);
-        foreach (Expected expected in layout.Expected)
-            PaintExpected(expected);
+        var expected = new ExpectedPainter(layout, placement, _leads, originX, page, scope);
+        expected.Paint();
         var keys = new KeyPainter(layout, placement, _traced, originX, originY, page, scope);
         IReadOnlyList<SceneElement> tabs = keys.Paint();
         KeySigns = keys.Signs;
@@ -68,7 +67,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         [
             new SceneGroup("parts", boxes.Boxes),
             new SceneGroup("strands", _strands),
-            new SceneGroup("expected", _expected),
+            new SceneGroup("expected", expected.Lines),
             new SceneGroup("outlines", boxes.Outlines),
             new SceneGroup("labels", labels),
             new SceneGroup("findings", _marks),
@@ -129,88 +128,6 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private double X(double x) => originX + x;
 
     private double Y(Row row) => originY + placement.Y(row);
-
-    /// <summary>The expected ways, dashed, from the rows of the faulty strands to the rows that lead where they should come out.</summary>
-    private void PaintExpected(Expected expected)
-    {
-        if (expected.Column >= scope.Through || !IsHere(expected.Column) || (expected.Box is null && placement.IsFoldAfter(expected.Column)))
-            return;
-        ColumnPlace column = placement.Columns[expected.Column];
-        double x0, x1;
-        if (expected.Box is not null)
-        {
-            (x0, x1) = InsideOf(column);
-        }
-        else
-        {
-            GutterPlace gutter = placement.Gutters[expected.Column];
-            x0 = X(column.Right + gutter.ArrowLeft + gutter.Label);
-            x1 = X(placement.Columns[expected.Column + 1].X - gutter.ArrowRight - gutter.Label);
-        }
-
-        Crossing actual = expected.Box?.Inside ?? layout.Between[expected.Column];
-        IReadOnlyList<Point>[] taken = [.. actual.Rows.Select((r, i) => Led(actual, i, x0, x1, whole: false))];
-        for (int i = 0; i < expected.Ways.Rows.Count; i++)
-        {
-            (Row from, Row to) = expected.Ways.Rows[i];
-            int own = actual.IndexOf(from.Strand), tail = actual.IndexOf(to.Strand);
-            foreach (Route route in Apart(Led(expected.Ways, i, x0, x1, whole: true), taken[own], taken[tail]))
-            {
-                _expected.Add(new Curve(route, Palette.Paper, LineWidths.Outline + 0.6));
-                _expected.Add(new Curve(route, Palette.Ink, LineWidths.Outline, DashKind.ShortDashed));
-            }
-        }
-    }
-
-    /// <summary>The points of a strand through a crossing.</summary>
-    private IReadOnlyList<Point> Led(Crossing crossing, int index, double x0, double x1, bool whole)
-    {
-        const double tolerance = 0.02;
-        (Row from, Row to) = crossing.Rows[index];
-        var segments = new List<RouteSegment>();
-        Cross(crossing, index, x0, x1, segments, whole);
-        segments.Add(RouteSegment.Line(new Point(x1, Y(to))));
-        return Route.Of(new Point(x0, Y(from)), segments).Flatten(tolerance);
-    }
-
-    /// <summary>The stretches of an expected way that do not lie on the strand itself or on the one it should join.</summary>
-    private static IEnumerable<Route> Apart(IReadOnlyList<Point> way, IReadOnlyList<Point> own, IReadOnlyList<Point> tail)
-    {
-        const double clear = (StrandPath.PlainHaloMm + StrandPath.EmphasisMm) / 2;
-        const double step = 0.25;
-        Route? route = null;
-        for (double x = way[0].X; x <= way[^1].X; x += step)
-        {
-            double y = HeightAt(way, x);
-            if (Math.Abs(y - HeightAt(own, x)) > clear && Math.Abs(y - HeightAt(tail, x)) > clear)
-            {
-                route = route is null ? Route.From(x, y) : route.LineTo(x, y);
-                continue;
-            }
-
-            if (route is { Segments.Count: > 0 })
-                yield return route;
-            route = null;
-        }
-
-        if (route is { Segments.Count: > 0 })
-            yield return route;
-    }
-
-    /// <summary>The height of a line that runs from left to right.</summary>
-    private static double HeightAt(IReadOnlyList<Point> line, double x)
-    {
-        int i = 1;
-        while (i < line.Count - 1 && line[i].X < x)
-            i++;
-        double width = line[i].X - line[i - 1].X;
-        double share = width <= 0 ? 1 : Math.Clamp((x - line[i - 1].X) / width, 0, 1);
-        return (line[i - 1].Y * (1 - share)) + (line[i].Y * share);
-    }
-
-    /// <summary>The stretch of a box in which its strands cross.</summary>
-    private (double From, double To) InsideOf(ColumnPlace column) =>
-        (X(column.X + column.LeftCell + column.LeftWords + column.Text.InsideWidth), X(column.Right - column.RightCell - column.RightWords));
 
     private bool IsHere(int column) => placement.Columns[column].Page == page;
 
@@ -306,8 +223,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
     private void AddInside(Node node, ColumnPlace column, Row into, Row from, List<RouteSegment> segments)
     {
-        (double x0, double x1) = InsideOf(column);
-        Cross(node.Inside!, into.Index, x0, x1, segments);
+        _leads.Cross(node.Inside!, into.Index, X(column.InsideFrom), X(column.InsideTo), segments);
         segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
     }
 
@@ -368,7 +284,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         double x1 = right - gutter.ArrowRight - gutter.Label;
         AddLabel(x0 - (gutter.Label / 2), Y(from), strand);
         AddLabel(x1 + (gutter.Label / 2), Y(to), strand);
-        Cross(layout.Between[column], from.Index, X(x0), X(x1), segments);
+        _leads.Cross(layout.Between[column], from.Index, X(x0), X(x1), segments);
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
     }
 
@@ -383,17 +299,6 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         int tracers = label.Colour.Tracers;
         if (tracers > 0)
             _marks.Add(Marks.Ticks(X(x + (label.TextWidth / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
-    }
-
-    /// <summary>Leads a strand from its row through a crossing that has the room from one x to another, using no more than it needs or all of it.</summary>
-    private void Cross(Crossing crossing, int index, double x0, double x1, List<RouteSegment> segments, bool whole = false)
-    {
-        if (!_braids.TryGetValue(crossing, out Braid? braid))
-            _braids[crossing] = braid = placement.At(crossing);
-        if (!whole)
-            (x0, x1) = placement.Stretch(braid, x0, x1);
-        segments.Add(RouteSegment.Line(new Point(x0, Y(crossing.Rows[index].Left))));
-        braid.Lead(index, x0, x1, originY, segments);
     }
 
     private void AddEnd(Way way, List<RouteSegment> segments)
