@@ -10,7 +10,7 @@ public sealed partial class LayerTests
     private const string Core = "src/PolarityMap.Core";
 
     /// <summary>The layers of the core, lowest first. A layer sees itself and those before it.</summary>
-    private static readonly string[] Layers = ["Optics", "Parts", "Plants", "Strands", "Budget", "Checks"];
+    private static readonly string[] Layers = ["Optics", "Parts", "Plants", "Strands", "Budget", "Checks", "Schedules"];
 
     /// <summary>Every project and the projects it may refer to.</summary>
     private static readonly Dictionary<string, string[]> MayRefer = new()
@@ -19,7 +19,8 @@ public sealed partial class LayerTests
         ["PolarityMap.Documents"] = ["PolarityMap.Core"],
         ["PolarityMap.Drawing"] = ["PolarityMap.Core"],
         ["PolarityMap.Export"] = ["PolarityMap.Core", "PolarityMap.Drawing"],
-        ["PolarityMap.Cli"] = ["PolarityMap.Core", "PolarityMap.Documents", "PolarityMap.Drawing", "PolarityMap.Export"],
+        ["PolarityMap.Reports"] = ["PolarityMap.Core", "PolarityMap.Drawing"],
+        ["PolarityMap.Cli"] = ["PolarityMap.Core", "PolarityMap.Documents", "PolarityMap.Drawing", "PolarityMap.Export", "PolarityMap.Reports"],
     };
 
     [Fact]
@@ -99,7 +100,7 @@ public sealed partial class LayerTests
     [GeneratedRegex(@"PolarityMap\.Core\.(?<layer>\w+)")]
     private static partial Regex CoreName();
 
-    [GeneratedRegex(@"(?<![\w.])(?<layer>Optics|Parts|Plants|Strands|Budget|Checks)\.")]
+    [GeneratedRegex(@"(?<![\w.])(?<layer>Optics|Parts|Plants|Strands|Budget|Checks|Schedules)\.")]
     private static partial Regex ShortName();
 
     [GeneratedRegex(@"^\s*//.*$", RegexOptions.Multiline)]
