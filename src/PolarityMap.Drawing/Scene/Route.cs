@@ -24,8 +24,22 @@ public sealed class Route
     /// <summary>Where the route ends so far.</summary>
     public Point End => _segments.Length == 0 ? Start : _segments[^1].End;
 
-    /// <summary>A route from its start and its segments.</summary>
-    public static Route Of(Point start, IEnumerable<RouteSegment> segments) => new(start, [.. segments]);
+    /// <summary>A route from its start and its segments. Level pieces that run on in one direction become one, so that a long straight way is short to write.</summary>
+    public static Route Of(Point start, ReadOnlySpan<RouteSegment> segments)
+    {
+        int count = 0;
+        for (int i = 0; i < segments.Length; i++)
+            count += RunsOn(start, segments, i) ? 0 : 1;
+        var own = new RouteSegment[count];
+        int next = 0;
+        for (int i = 0; i < segments.Length; i++)
+        {
+            if (!RunsOn(start, segments, i + 1))
+                own[next++] = segments[i];
+        }
+
+        return new Route(start, own);
+    }
 
     /// <summary>A route that has only its start.</summary>
     public static Route From(double x, double y) => new(new Point(x, y), []);
@@ -63,6 +77,17 @@ public sealed class Route
         }
 
         return points;
+    }
+
+    /// <summary>True when a segment is level and runs on in the direction of a level one before it.</summary>
+    private static bool RunsOn(Point start, ReadOnlySpan<RouteSegment> segments, int at)
+    {
+        // Heights are sums, which may differ in the last places.
+        const double rounding = 1e-6;
+        if (at <= 0 || at >= segments.Length || segments[at].IsCurve || segments[at - 1].IsCurve)
+            return false;
+        Point from = at >= 2 ? segments[at - 2].End : start, corner = segments[at - 1].End, end = segments[at].End;
+        return Math.Abs(corner.Y - from.Y) < rounding && Math.Abs(end.Y - corner.Y) < rounding && (corner.X - from.X) * (end.X - corner.X) >= 0;
     }
 
     private Route Then(RouteSegment segment) => new(Start, [.. _segments, segment]);

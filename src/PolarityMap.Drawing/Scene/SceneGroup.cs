@@ -51,4 +51,10 @@ public sealed record SceneGroup : SceneElement
     public string? Description { get; }
 
     public IReadOnlyList<SceneElement> Children { get; }
+
+    /// <summary>True when the same group stands on several sheets, so that its text is worth keeping.</summary>
+    internal bool Repeats { get; init; }
+
+    /// <summary>Its text as SVG, kept by the writer where it repeats.</summary>
+    internal byte[]? Svg { get; set; }
 }

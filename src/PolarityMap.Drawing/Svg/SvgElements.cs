@@ -6,7 +6,7 @@ namespace PolarityMap.Drawing.Svg;
 /// <summary>
 /// Prints the elements of a scene, each with its attributes in one fixed order: place, fill, stroke, width, dashes.
 /// A parent is expected to set the font, its size for <see cref="InheritedCapMm"/>, and no fill. Labels that follow each other in
-/// one style share a group that says it once, and plain boxes that do share one path: a large sheet is a third as long for it.
+/// one style share a group that says it once, and plain boxes and polygons that do share one path: a large sheet is a third as long for it.
 /// </summary>
 internal sealed class SvgElements(Utf8Text output, string idPrefix)
 {
@@ -52,6 +52,21 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
 
     private void Group(SceneGroup group)
     {
+        bool kept = group.Repeats && idPrefix.Length == 0;
+        if (kept && group.Svg is { } text)
+        {
+            output.Append(text);
+            return;
+        }
+
+        int start = output.Length;
+        Print(group);
+        if (kept)
+            group.Svg = output.Written.Span[start..].ToArray();
+    }
+
+    private void Print(SceneGroup group)
+    {
         output.Append("<g"u8);
         if (group.Id is not null)
             output.Append(" id=\""u8).Append(idPrefix).Append(group.Id).Append((byte)'"');
@@ -68,8 +83,10 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
                 Append(children[i]);
             else if (children[i] is Label)
                 Labels(children, i, end);
-            else
+            else if (children[i] is Box)
                 Boxes(children, i, end);
+            else
+                Polygons(children, i, end);
             i = end;
         }
 
@@ -88,6 +105,10 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
                 break;
             case Box { CornerRadius: 0 } first:
                 while (end < elements.Count && elements[end] is Box { CornerRadius: 0 } box && box.Fill == first.Fill && box.Stroke == first.Stroke && box.StrokeWidthMm == first.StrokeWidthMm)
+                    end++;
+                break;
+            case Polygon first:
+                while (end < elements.Count && elements[end] is Polygon polygon && polygon.Fill == first.Fill && polygon.Stroke == first.Stroke && polygon.StrokeWidthMm == first.StrokeWidthMm)
                     end++;
                 break;
         }
@@ -211,6 +232,17 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
 
         output.Append((byte)'"');
         var first = (Box)boxes[start];
+        FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
+    }
+
+    /// <summary>Polygons that look alike, as one path.</summary>
+    private void Polygons(IReadOnlyList<SceneElement> polygons, int start, int end)
+    {
+        output.Append("<path d=\""u8);
+        for (int i = start; i < end; i++)
+            SvgPathData.AppendPolygon(output, ((Polygon)polygons[i]).Points);
+        output.Append((byte)'"');
+        var first = (Polygon)polygons[start];
         FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
     }
 

@@ -51,6 +51,18 @@ internal static class SvgPathData
         output.Append((byte)'z');
     }
 
+    /// <summary>A polygon as a path of its own: M, then L to each further corner, and z.</summary>
+    internal static void AppendPolygon(Utf8Text output, IReadOnlyList<Point> corners)
+    {
+        for (int i = 0; i < corners.Count; i++)
+        {
+            output.Append((byte)(i == 0 ? 'M' : 'L'));
+            AppendPoint(output, corners[i]);
+        }
+
+        output.Append((byte)'z');
+    }
+
     /// <summary>Writes <c>x,y</c>.</summary>
     internal static void AppendPoint(Utf8Text output, Point point)
     {

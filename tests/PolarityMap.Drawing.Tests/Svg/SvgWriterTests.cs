@@ -58,7 +58,7 @@ public sealed class SvgWriterTests
                     Assert.Matches(@"^-?\d+(\.\d{0,2}[1-9])?$", attribute.Value);
                     break;
                 case "d":
-                    Assert.Matches(@"^(M[-\d.,]+(L[-\d.,]+|H[-\d.]+|C[-\d.,]+ [-\d.,]+ [-\d.,]+)+|(M[-\d.,]+h[-\d.]+v[-\d.]+h[-\d.]+z)+)$", attribute.Value);
+                    Assert.Matches(@"^(M[-\d.,]+(L[-\d.,]+|H[-\d.]+|C[-\d.,]+ [-\d.,]+ [-\d.,]+)+|(M[-\d.,]+h[-\d.]+v[-\d.]+h[-\d.]+z)+|(M[-\d.,]+(L[-\d.,]+){2,}z)+)$", attribute.Value);
                     Assert.DoesNotMatch(@"\d\.\d{4}|-0[^.\d]|\.\d*0[,LHC hvz]", attribute.Value);
                     break;
             }

@@ -75,7 +75,7 @@ public sealed class BraidTests
     {
         Braid braid = Plan(order);
         double width = Math.Max(1, braid.Stages) * stage;
-        return [.. Enumerable.Range(0, order.Length).Select(i => Route.Of(new Point(0, i * Pitch), braid.Route(i, 0, width)))];
+        return [.. Enumerable.Range(0, order.Length).Select(i => Route.Of(new Point(0, i * Pitch), [.. braid.Route(i, 0, width)]))];
     }
 
     private static int Inversions(int[] order)

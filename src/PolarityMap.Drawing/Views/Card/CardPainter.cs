@@ -322,7 +322,7 @@ internal sealed class CardPainter(TracedPlant traced, CardNotes notes)
             List<Point> way = _ways[trail.Strand];
             if (!_routes.TryGetValue(trail.Strand, out List<Route>? routes))
                 _routes[trail.Strand] = routes = [];
-            routes.Add(Route.Of(way[0], way.Skip(1).Select(RouteSegment.Line)));
+            routes.Add(Route.Of(way[0], [.. way.Skip(1).Select(RouteSegment.Line)]));
             _ways.Remove(trail.Strand);
         }
 

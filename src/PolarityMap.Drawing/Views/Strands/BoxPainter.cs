@@ -4,8 +4,14 @@ using PolarityMap.Drawing.Scene;
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws parts: boxes with their names, the cells of their positions, and the words beside them.</summary>
-internal sealed class BoxPainter(Layout layout, Placement placement, SheetText text, double originX, double originY, int page, PaintScope scope, IReadOnlySet<int> changed)
+internal sealed class BoxPainter(Sheetful sheetful, int page, PaintScope scope, IReadOnlySet<int> changed)
 {
+    private readonly Layout layout = sheetful.Layout;
+    private readonly Placement placement = sheetful.Placement;
+    private readonly SheetText text = sheetful.Text;
+    private readonly double originX = sheetful.OriginX;
+    private readonly double originY = sheetful.OriginY;
+
     /// <summary>Filled boxes, to lie under the strands.</summary>
     public List<SceneElement> Boxes { get; } = [];
 
@@ -13,10 +19,13 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
     public List<SceneElement> Outlines { get; } = [];
 
     /// <summary>Cells of positions, to lie over both.</summary>
-    public List<SceneElement> Cells { get; } = new(layout.RowCount());
+    public List<SceneElement> Cells { get; } = new(sheetful.Layout.RowCount());
 
     /// <summary>Words, to lie over all.</summary>
-    public List<Label> Labels { get; } = new(2 * layout.RowCount());
+    public List<Label> Labels { get; } = new(2 * sheetful.Layout.RowCount());
+
+    /// <summary>Words that name the parts, to lie over all.</summary>
+    public List<NamePlace> Names { get; } = [];
 
     public void Paint()
     {
@@ -74,21 +83,25 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
                 double x = place.X + place.LeftCell + place.LeftWords + (place.Text.InsideWidth / 2);
                 if (node.Left.Count == 0)
                     x = place.X + (place.Text.InsideWidth / 2);
-                Labels.Add(Label.CentredOn(X(x), (top + bottom) / 2, inside, CapHeights.Strand, Anchor.Middle, Palette.Ink));
+                var label = Label.CentredOn(X(x), (top + bottom) / 2, inside, CapHeights.Strand, Anchor.Middle, Palette.Ink);
+                if (part.IsInline)
+                    Labels.Add(label);
+                else
+                    Names.Add(new NamePlace(label, node, true));
             }
         }
         else
         {
-            PaintName(node.Part, place, top);
+            PaintName(node, place, top);
         }
 
         PaintSide(node, node.Left, place, left: true);
         PaintSide(node, node.Right, place, left: false);
     }
 
-    private void PaintName(int part, ColumnPlace place, double top)
+    private void PaintName(Node node, ColumnPlace place, double top)
     {
-        (string name, List<string> caption) = ColumnText.Above(text, part, place.TextWidth);
+        (string name, List<string> caption) = ColumnText.Above(text, node.Part, place.TextWidth);
         double baseline = top - 1.4;
         for (int i = caption.Count - 1; i >= 0; i--)
         {
@@ -97,7 +110,7 @@ internal sealed class BoxPainter(Layout layout, Placement placement, SheetText t
         }
 
         if (name.Length > 0)
-            Labels.Add(new Label(X(place.X + (place.Width / 2)), baseline - 0.4, name, CapHeights.Part, Anchor.Middle, Palette.Ink));
+            Names.Add(new NamePlace(new Label(X(place.X + (place.Width / 2)), baseline - 0.4, name, CapHeights.Part, Anchor.Middle, Palette.Ink), node, false));
     }
 
     private void PaintSide(Node node, List<Row> rows, ColumnPlace place, bool left)

@@ -20,6 +20,7 @@ internal static class Bundles
         var first = new int[hops.Ports.Count];
         Array.Fill(first, -1);
         var joinedPorts = new Dictionary<Shape, int[]>(ReferenceEqualityComparer.Instance);
+        var joinedOfPart = new int[]?[traced.Plant.Parts.Count];
         for (int i = 0; i < pieces.Count; i++)
         {
             foreach (Hop hop in hops.Of(pieces[i].Strand).AsSpan(pieces[i].First, pieces[i].Count))
@@ -67,10 +68,16 @@ internal static class Bundles
 
         int Place(PortRef port)
         {
-            Shape shape = traced.Plant.Parts[port.Part].Shape;
+            // Parts of one shape are many, and every position of theirs comes by.
+            int[] joined = joinedOfPart[port.Part] ??= Joined(traced.Plant.Parts[port.Part].Shape);
+            return hops.Ports.NumberOf(new PortRef(port.Part, joined[port.Port]));
+        }
+
+        int[] Joined(Shape shape)
+        {
             if (!joinedPorts.TryGetValue(shape, out int[]? joined))
                 joinedPorts[shape] = joined = JoinedPorts(shape);
-            return hops.Ports.NumberOf(new PortRef(port.Part, joined[port.Port]));
+            return joined;
         }
     }
 

@@ -7,17 +7,26 @@ namespace PolarityMap.Drawing.Views.Strands;
 internal sealed class Captions(Plant plant)
 {
     private readonly CaptionText?[] _ofPart = new CaptionText?[plant.Parts.Count];
-    private readonly Dictionary<Shape, (Part Part, CaptionText Text)> _lastOfShape = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Shape, List<(Part Part, CaptionText Text)>> _lastOfShape = new(ReferenceEqualityComparer.Instance);
 
     public CaptionText Of(int part) => _ofPart[part] ??= Make(plant.Parts[part]);
 
     private CaptionText Make(Part part)
     {
-        // Cords by the thousand have one shape and one caption, and follow each other.
-        if (_lastOfShape.TryGetValue(part.Shape, out (Part Part, CaptionText Text) last) && last.Part.Length == part.Length && HaveSameWords(last.Part.Caption, part.Caption))
-            return last.Text;
+        // Cords by the thousand have one shape and one of a few captions, and follow each other.
+        const int mostKept = 8;
+        if (!_lastOfShape.TryGetValue(part.Shape, out List<(Part Part, CaptionText Text)>? last))
+            _lastOfShape[part.Shape] = last = [];
+        foreach ((Part other, CaptionText text) in last)
+        {
+            if (other.Length == part.Length && HaveSameWords(other.Caption, part.Caption))
+                return text;
+        }
+
         var made = new CaptionText(SheetText.Caption(part));
-        _lastOfShape[part.Shape] = (part, made);
+        if (last.Count == mostKept)
+            last.RemoveAt(0);
+        last.Add((part, made));
         return made;
     }
 

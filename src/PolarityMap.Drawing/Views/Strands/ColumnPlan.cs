@@ -81,7 +81,7 @@ internal static class ColumnPlan
     {
         var layout = new Layout(pieces.Count);
         foreach (Piece piece in pieces)
-            AddWay(all, layout, ranks, new Way(piece, all.GoesOn(piece), piece.Count), Shown(all, piece));
+            AddWay(all, layout, ranks, new Way(layout.Ways.Count, piece, all.GoesOn(piece), piece.Count), Shown(all, piece));
         foreach (List<Node> column in layout.Columns)
         {
             foreach (Node node in column)
@@ -133,7 +133,7 @@ internal static class ColumnPlan
                 way.Passages.Add(new Passage(null, passing, passing));
             }
 
-            Node node = NodeAt(layout, ref ranks.NodeOf(hop.Part), hop.Part, target);
+            Node node = NodeAt(layout, ranks, hop.Part, target);
             Row? into = hop.In < 0 ? null : new Row(strand, hop.In, target, all.Ports);
             Row? from = hop.Out < 0 ? null : new Row(strand, hop.Out, target, all.Ports);
             if (into is not null)
@@ -153,14 +153,15 @@ internal static class ColumnPlan
     }
 
     /// <summary>The box of a part in a column, made where there is none yet.</summary>
-    private static Node NodeAt(Layout layout, ref Node? last, int part, int column)
+    private static Node NodeAt(Layout layout, ColumnRanks ranks, int part, int column)
     {
+        ref Node? last = ref ranks.NodeOf(part);
         Node? node = last;
         while (node is not null && node.Column != column)
             node = node.Other;
         if (node is not null)
             return node;
-        node = new Node(part, column) { Other = last };
+        node = new Node(part, ranks.NumberOf(part), column) { Other = last };
         last = node;
         layout.Columns[column].Add(node);
         layout.LastBoxOf[part] = node;

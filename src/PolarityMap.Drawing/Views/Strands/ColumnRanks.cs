@@ -21,6 +21,9 @@ internal sealed class ColumnRanks(int partCount)
     /// <summary>The last box made for a part of the sheet.</summary>
     public ref Node? NodeOf(int part) => ref System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_nodes)[_numberOf[part] - 1];
 
+    /// <summary>The number of a part of the sheet, from 0.</summary>
+    public int NumberOf(int part) => _numberOf[part] - 1;
+
     /// <summary>The column of a part of the sheet.</summary>
     public int RankOf(int part) => _rank[_numberOf[part] - 1];
 

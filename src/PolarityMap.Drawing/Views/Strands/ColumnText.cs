@@ -45,7 +45,7 @@ internal sealed class ColumnText
             if (!node.NameInside)
                 continue;
             Part part = text.Part(node);
-            node.InsideText = !part.IsInline ? text.Inside(node) : shared ? "" : part.Caption[^1];
+            node.InsideText = !part.IsInline ? text.Inside(node, node.Part) : shared ? "" : part.Caption[^1];
             if (node.InsideText.Length > 0)
                 width = Math.Max(width, SheetText.Width(node.InsideText) + 1.6);
         }

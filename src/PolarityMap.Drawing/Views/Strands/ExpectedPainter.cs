@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -60,7 +61,7 @@ internal sealed class ExpectedPainter(Layout layout, Placement placement, Crossi
         var segments = new List<RouteSegment>();
         leads.Cross(crossing, index, x0, x1, segments, whole);
         segments.Add(RouteSegment.Line(new Point(x1, leads.Y(to))));
-        return Route.Of(new Point(x0, leads.Y(from)), segments).Flatten(tolerance);
+        return Route.Of(new Point(x0, leads.Y(from)), CollectionsMarshal.AsSpan(segments)).Flatten(tolerance);
     }
 
     /// <summary>The stretches of an expected way that do not lie on the strand itself or on the one it should join.</summary>

@@ -1,22 +1,28 @@
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
-using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>Draws how the keys of array matings lie.</summary>
-internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant traced, double originX, double originY, int page, PaintScope scope)
+internal sealed class KeyPainter(Sheetful sheetful, int page, PaintScope scope)
 {
     /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
     private const double KeyHeight = 1.4;
 
+    private readonly Layout layout = sheetful.Layout;
+    private readonly Placement placement = sheetful.Placement;
+    private readonly double originX = sheetful.OriginX;
+    private readonly double originY = sheetful.OriginY;
     private readonly HashSet<int> _keyedGutters = [];
     private readonly List<SceneElement> _marks = [];
     private readonly List<Label> _words = [];
 
     /// <summary>The words beside the keys, once painted.</summary>
     public IReadOnlyList<Label> Words => _words;
+
+    /// <summary>The addresses of the adapters, once painted.</summary>
+    public List<NamePlace> Adapters { get; } = [];
 
     /// <summary>The keys that were painted, for the legend.</summary>
     public SheetSigns Signs { get; private set; }
@@ -43,7 +49,7 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
                     continue;
                 }
 
-                PaintKey(way.FirstColumn + i, way.Passages[i].Node!.Right, way.Passages[i + 1].Node!.Left, from.Port, to.Port, mating);
+                PaintKey(way.FirstColumn + i, way.Passages[i].Node!, way.Passages[i + 1].Node!.Left, from, to.Port, mating);
             }
 
             if (way is { GoesOn: true, Passages: [.., { Out: { Position: >= 0 } last, Node: { } end }] })
@@ -100,12 +106,12 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         _words.Add(new Label(middle, originY + top - 1.4 - Measures.LineOfText, "keys", CapHeights.Strand, Anchor.Middle, Palette.Ink));
     }
 
-    private void PaintKey(int column, List<Row> leftRows, List<Row> rightRows, DrawnPort leftPort, DrawnPort rightPort, Mating mating)
+    private void PaintKey(int column, Node left, List<Row> rightRows, Row from, DrawnPort rightPort, Mating mating)
     {
         bool folded = placement.IsFoldAfter(column);
         double leftX = X(placement.Columns[column].Right) + 1.1;
         double rightX = X(placement.Columns[column + 1].X) - 1.1;
-        double topLeft = Y(FirstOf(leftRows, leftPort)) - (Measures.Pitch / 2) + Measures.Inset;
+        double topLeft = Y(FirstOf(left.Right, from.Port)) - (Measures.Pitch / 2) + Measures.Inset;
         double topRight = Y(FirstOf(rightRows, rightPort)) - (Measures.Pitch / 2) + Measures.Inset;
         Signs |= mating.Keys == Keying.Aligned ? SheetSigns.Arrays : SheetSigns.Arrays | SheetSigns.Turned;
         if (IsHere(column))
@@ -122,6 +128,6 @@ internal sealed class KeyPainter(Layout layout, Placement placement, TracedPlant
         double baseline = topLeft - 2.1;
         _words.Add(new Label(middle, baseline, word, CapHeights.Strand, Anchor.Middle, Palette.Ink));
         if (mating.Through is { } adapter)
-            _words.Add(new Label(middle, baseline - Measures.LineOfText, traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+            Adapters.Add(new NamePlace(new Label(middle, baseline - Measures.LineOfText, sheetful.Input.Traced.Plant.Address(adapter), CapHeights.Strand, Anchor.Middle, Palette.Ink), left, false, from));
     }
 }

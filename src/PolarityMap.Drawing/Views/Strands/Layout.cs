@@ -68,13 +68,16 @@ internal sealed class Row
 }
 
 /// <summary>One part as drawn in one column.</summary>
-internal sealed class Node(int part, int column)
+internal sealed class Node(int part, int number, int column)
 {
     private int _turnedLeg = -1;
     private Turn _turn;
     private List<(int Leg, Turn Turn)>? _furtherTurns;
 
     public int Part { get; } = part;
+
+    /// <summary>The part's number among those of the layout, from 0 in the order in which ways meet them.</summary>
+    public int Number { get; } = number;
 
     public int Column { get; } = column;
 
@@ -156,11 +159,14 @@ internal sealed class Node(int part, int column)
 internal readonly record struct Passage(Node? Node, Row? In, Row? Out);
 
 /// <summary>A strand, or a stretch of one, with its passages from column <see cref="FirstColumn"/> on without a gap.</summary>
+/// <param name="number">Its number in the layout, from 0.</param>
 /// <param name="piece">What is shown of the strand.</param>
 /// <param name="goesOn">True when the strand goes on beyond the right end.</param>
 /// <param name="visits">How many visits to parts it has.</param>
-internal sealed class Way(Piece piece, bool goesOn, int visits)
+internal sealed class Way(int number, Piece piece, bool goesOn, int visits)
 {
+    public int Number => number;
+
     public Piece Piece => piece;
 
     public int Strand => piece.Strand;

@@ -6,10 +6,15 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// Packs a section's strands onto sheets, in the order of their numbers: as many bundles to a sheet as it takes. A bundle that
 /// is too large for one is parted between ports, and only the strands of one port that fill more than a sheet go on on the next.
 /// </summary>
-internal sealed class Packing(StrandHops hops, ViewInput input)
+/// <param name="hops">Visits of strands to parts.</param>
+/// <param name="input">What is drawn.</param>
+/// <param name="takesOver">True to take over the layouts of sheets that look alike.</param>
+internal sealed class Packing(StrandHops hops, ViewInput input, bool takesOver)
 {
     /// <summary>More strands than this on no desk sheet.</summary>
     private const int MostOnOneSheet = 170;
+
+    private readonly LikeLayouts _like = new(hops);
 
     /// <summary>How many units the last sheet took: most often the next takes as many.</summary>
     private int _guess = 1;
@@ -60,7 +65,13 @@ internal sealed class Packing(StrandHops hops, ViewInput input)
         var pieces = new List<Piece>(count);
         foreach (Unit unit in units)
             pieces.AddRange(unit.Pieces);
-        return Sheetful.OnOneSheet(hops, Narrowed(pieces), pieces, SheetNames.Of(hops, units), papers);
+        ViewInput narrowed = Narrowed(pieces);
+        var names = SheetNames.Of(hops, units);
+        return takesOver && papers.Count == 1 && names == SheetNames.Plain
+            ? _like.OnOneSheet(narrowed, pieces, papers[0], LaidOut)
+            : LaidOut();
+
+        Sheetful? LaidOut() => Sheetful.OnOneSheet(hops, narrowed, pieces, names, papers);
     }
 
     /// <summary>The paper that takes most of the first strands: of the smallest size that takes any, upright or not.</summary>

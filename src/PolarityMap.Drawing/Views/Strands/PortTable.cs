@@ -67,11 +67,13 @@ internal sealed class PortTable
     public PortRef RefOf(int number) => new(_partOfPort[number], number - _firstPort[_partOfPort[number]]);
 
     /// <summary>The port that a position is in.</summary>
-    public DrawnPort At(int position)
-    {
-        int number = _portOf[position];
-        return _ports[number] ??= new DrawnPort(RefOf(number), _traced.Plant.Parts[_partOfPort[number]], this) { Mating = _matings[number] };
-    }
+    public DrawnPort At(int position) => Numbered(_portOf[position]);
+
+    /// <summary>A port of the plant.</summary>
+    public DrawnPort Of(PortRef port) => Numbered(NumberOf(port));
+
+    private DrawnPort Numbered(int number) =>
+        _ports[number] ??= new DrawnPort(RefOf(number), _traced.Plant.Parts[_partOfPort[number]], this) { Mating = _matings[number] };
 
     /// <summary>A position's place in its port, 1-based.</summary>
     public int PlaceOf(int position) => position - _firstOfPort[_portOf[position]] + 1;

@@ -71,19 +71,21 @@ internal sealed class SheetText(StrandHops hops, SheetNames names)
     /// <summary>
     /// The name in a small box: with its port where the part has several on that side, with its leg where it has legs.
     /// </summary>
-    public string Inside(Node node)
+    /// <param name="node">The box.</param>
+    /// <param name="part">The part that stands there.</param>
+    public string Inside(Node node, int part)
     {
         // All rows of a side are of one port, so the first of each side speaks for it.
-        return (node.Left.Count > 0 ? Inside(node, node.Left[0]) : null) ?? (node.Right.Count > 0 ? Inside(node, node.Right[0]) : null) ?? Name(node.Part);
+        return (node.Left.Count > 0 ? Inside(part, node.Left[0]) : null) ?? (node.Right.Count > 0 ? Inside(part, node.Right[0]) : null) ?? Name(part);
     }
 
-    private string? Inside(Node node, Row row)
+    private string? Inside(int part, Row row)
     {
         PortShape port = row.Port.Shape;
         Shape shape = row.Port.Part.Shape;
         if (shape.IsCable && port.Leg > 0)
-            return $"{Name(node.Part)} leg {names.Leg(traced, row.Port.Ref)}";
-        return !shape.IsCable && (shape.IsInterface || HasSeveral(shape, port.Side)) ? $"{Name(node.Part)}/{names.Of(traced, row.Port.Ref)}" : null;
+            return $"{Name(part)} leg {names.Leg(traced, row.Port.Ref)}";
+        return !shape.IsCable && (shape.IsInterface || HasSeveral(shape, port.Side)) ? $"{Name(part)}/{names.Of(traced, row.Port.Ref)}" : null;
     }
 
     /// <summary>True when a part has more than one port on a side.</summary>

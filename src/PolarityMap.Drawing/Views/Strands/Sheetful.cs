@@ -8,6 +8,9 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// </summary>
 internal sealed class Sheetful
 {
+    private readonly Sheetful? _model;
+    private PaintedLayout? _painted;
+
     private Sheetful(ViewInput input, Layout layout, SheetText text, SheetNotes notes, SheetFormat format, Placement placement, double marks, double below)
     {
         Notes = notes with { Signs = notes.Signs | (placement.Bands > placement.Pages ? SheetSigns.Rings : 0) | (placement.Pages > 1 ? SheetSigns.Cuts : 0) };
@@ -29,6 +32,22 @@ internal sealed class Sheetful
         double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height - below;
         OriginX = Math.Round(free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2), 1);
         OriginY = Math.Round(free.Y + Math.Max(1, room * 0.4), 1);
+    }
+
+    private Sheetful(Sheetful model, ViewInput input, SheetNotes notes, Cast cast)
+    {
+        _model = model;
+        model.IsModel = true;
+        Input = input;
+        Layout = model.Layout;
+        Text = model.Text;
+        Notes = notes;
+        Format = model.Format;
+        Placement = model.Placement;
+        Marks = model.Marks;
+        OriginX = model.OriginX;
+        OriginY = model.OriginY;
+        Cast = cast;
     }
 
     /// <summary>The input narrowed to the strands here.</summary>
@@ -54,6 +73,47 @@ internal sealed class Sheetful
     public double OriginX { get; private set; }
 
     public double OriginY { get; private set; }
+
+    /// <summary>Who stands in a layout that was made for others; null where it is its own.</summary>
+    private Cast? Cast { get; }
+
+    /// <summary>The strand of a way.</summary>
+    public int StrandOf(Way way) => Cast is null ? way.Strand : Cast.Strands[way.Number];
+
+    /// <summary>The part of a box.</summary>
+    public int PartOf(Node node) => Cast is null ? node.Part : Cast.Parts[node.Number];
+
+    /// <summary>True when other sheets take over its layout.</summary>
+    public bool IsModel { get; private set; }
+
+    /// <summary>What a sheet of the layout shows, whoever stands in it; of a layout that several sheets share it is painted once.</summary>
+    public PaintedLayout Painted(int page, PaintScope scope)
+    {
+        if (_model is not null)
+            return _model.Painted(page, scope);
+        return IsModel ? _painted ??= new LayoutPainter(this, page, scope).Paint() : new LayoutPainter(this, page, scope).Paint();
+    }
+
+    /// <summary>A name as it is for who stands there.</summary>
+    public Label NameAt(NamePlace name)
+    {
+        if (Cast is null)
+            return name.Model;
+        int part = PartOf(name.Node);
+        if (name.Row is { } row)
+            return name.Model with { Text = Input.Traced.Plant.Address(Text.Hops.Ports.Of(row.Port.Ref with { Part = part }).Mating!.Through!.Value) };
+        return name.Model with { Text = name.IsInside ? Text.Inside(name.Node, part) : Text.Name(part) };
+    }
+
+    /// <summary>
+    /// The same layout for other strands that run alike through parts that are alike, with names of the same widths and nothing
+    /// found; null where the words at the foot take another height.
+    /// </summary>
+    public Sheetful? WithCast(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, Cast cast)
+    {
+        SheetNotes notes = Notes with { Sample = SampleOf(hops, pieces) };
+        return Legend.FootHeight(Format, notes) == Legend.FootHeight(Format, Notes) ? new Sheetful(this, input, notes, cast) : null;
+    }
 
     /// <summary>The same at another place, where it is not alone on its sheet.</summary>
     public Sheetful At(double x, double y)
@@ -175,6 +235,21 @@ internal sealed class Sheetful
 
     private string ZoneOf(double x, Row row) => SheetZones.At(Format, OriginX + x, OriginY + Placement.Y(row));
 
+    /// <summary>The seventh strand where there is one, else the first.</summary>
+    private static SampleStrand SampleOf(StrandHops hops, IReadOnlyList<Piece> pieces)
+    {
+        const int wanted = 7;
+        int strand = pieces[0].Strand;
+        foreach (Piece piece in pieces)
+        {
+            if (hops.Traced.NumberOf(piece.Strand) == wanted)
+                strand = piece.Strand;
+        }
+
+        StrandLabels.Entry label = hops.Labels.Of(strand);
+        return new SampleStrand(hops.Traced.NumberOf(strand), label.Colour, label.IsFibre);
+    }
+
     /// <summary>A layout that is not yet on paper.</summary>
     private sealed class Draft
     {
@@ -225,20 +300,5 @@ internal sealed class Sheetful
         }
 
         public Sheetful On(SheetFormat paper, Placement placement, double below = 0) => new(Input, Layout, Text, Notes, paper, placement, Marks, below);
-
-        /// <summary>The seventh strand where there is one, else the first.</summary>
-        private static SampleStrand SampleOf(StrandHops hops, IReadOnlyList<Piece> pieces)
-        {
-            const int wanted = 7;
-            int strand = pieces[0].Strand;
-            foreach (Piece piece in pieces)
-            {
-                if (hops.Traced.NumberOf(piece.Strand) == wanted)
-                    strand = piece.Strand;
-            }
-
-            StrandLabels.Entry label = hops.Labels.Of(strand);
-            return new SampleStrand(hops.Traced.NumberOf(strand), label.Colour, label.IsFibre);
-        }
     }
 }

@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using PolarityMap.Core.Parts;
-using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -201,18 +200,8 @@ internal sealed class SlotPlan
     /// <summary>A column with cords that have no name of their own: as the runs mention them.</summary>
     private static int ByPart(Item a, Item b) => a.Part.CompareTo(b.Part);
 
-    /// <summary>Named parts as the document describes them, numbers in names counted as numbers.</summary>
-    private int AsTheDocumentNames(Item a, Item b)
-    {
-        Part pa = _traced.Plant.Parts[a.Part];
-        Part pb = _traced.Plant.Parts[b.Part];
-        int order = ReferenceEquals(pa.Place.File, pb.Place.File) ? 0 : string.CompareOrdinal(pa.Place.File, pb.Place.File);
-        if (order == 0)
-            order = (pa.Place.Line, pa.Place.Column).CompareTo((pb.Place.Line, pb.Place.Column));
-        if (order == 0)
-            order = NaturalOrder.Compare(pa.Name, pb.Name);
-        return order != 0 ? order : a.Part.CompareTo(b.Part);
-    }
+    /// <summary>Named parts as the document describes them.</summary>
+    private int AsTheDocumentNames(Item a, Item b) => DocumentOrder.Compare(_traced.Plant, a.Part, b.Part);
 
     /// <summary>The slots of an item's rows among themselves: spread as what they are joined to, unless something else stands between.</summary>
     private void Shape(Item item)

@@ -1,14 +1,13 @@
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Optics;
-using PolarityMap.Core.Parts;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>
-/// Draws one sheet of a placed layout: the strands with their labels, arrowheads and marks; boxes and keys have painters of
-/// their own.
+/// Draws one sheet of a placed layout: on what the layout shows by itself the strands with their colours and labels, the names of
+/// parts, the marks of other sheets, and what was found.
 /// </summary>
 /// <param name="sheetful">What is laid out and placed.</param>
 /// <param name="page">Which of its sheets.</param>
@@ -19,24 +18,16 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     /// <summary>Room at the right for the marks of findings.</summary>
     public const double MarkWidth = 13;
 
-    private const double RingRadius = 1.1;
+    /// <summary>From a label's end to its first tick.</summary>
+    private const double TickLead = 1.3;
 
-    private readonly Layout layout = sheetful.Layout;
-    private readonly Placement placement = sheetful.Placement;
-    private readonly SheetText text = sheetful.Text;
-    private readonly double originX = sheetful.OriginX;
-    private readonly double originY = sheetful.OriginY;
     private readonly TracedPlant _traced = sheetful.Input.Traced;
+    private readonly SheetText _text = sheetful.Text;
     private readonly Dictionary<int, Finding> _findingOf = FindingByStrand(sheetful.Input.Findings);
     private readonly List<SceneElement> _strands = [];
     private readonly HashSet<int> _drawn = [];
-    private readonly List<Label> _labels = [];
     private readonly List<SceneElement> _marks = [];
     private readonly List<SheetLink> _links = [];
-    private readonly CrossingLeads _leads = new(sheetful.Placement, sheetful.OriginY);
-
-    // Of the stretch at hand.
-    private readonly List<RouteSegment> _segments = [];
 
     /// <summary>The keys that were painted, for the legend.</summary>
     public SheetSigns KeySigns { get; private set; }
@@ -47,71 +38,51 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     /// <summary>The layers in drawing order.</summary>
     public IReadOnlyList<SceneGroup> Paint()
     {
-        var changed = new HashSet<int>(sheetful.Input.Findings.SelectMany(f => f.Remedies).Select(r => r.Part));
-        var boxes = new BoxPainter(layout, placement, text, originX, originY, page, scope, changed);
-        boxes.Paint();
+        PaintedLayout painted = sheetful.Painted(page, scope);
+        KeySigns = painted.KeySigns;
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in InDrawingOrder())
-            PaintWay(way);
-        var expected = new ExpectedPainter(layout, placement, _leads, originX, page, scope);
-        expected.Paint();
-        var keys = new KeyPainter(layout, placement, _traced, originX, originY, page, scope);
-        IReadOnlyList<SceneElement> tabs = keys.Paint();
-        KeySigns = keys.Signs;
-        var labels = new List<SceneElement>(boxes.Cells.Count + tabs.Count + _labels.Count + boxes.Labels.Count + keys.Words.Count);
-        labels.AddRange(boxes.Cells);
-        labels.AddRange(tabs);
-        AddInStyles(_labels, [], labels);
-        AddInStyles(boxes.Labels, keys.Words, labels);
+        {
+            if (painted.Routes[way.Number] is { } routes)
+                AddStrand(way, routes);
+        }
+
+        _marks.Add(painted.Signs);
+        var strandLabels = new List<Label>(painted.Labels.Count + painted.Cuts.Count);
+        foreach (LabelPlace label in painted.Labels)
+            AddLabel(label, strandLabels);
+        foreach (CutPlace cut in painted.Cuts)
+            AddReference(cut, strandLabels);
+        var names = new List<Label>(painted.Names.Count);
+        foreach (NamePlace name in painted.Names)
+            names.Add(sheetful.NameAt(name));
+        if (_findingOf.Count > 0)
+        {
+            foreach (EndPlace end in painted.Ends)
+                AddFinding(end);
+        }
+
         return
         [
-            new SceneGroup("parts", boxes.Boxes),
+            painted.Boxes,
             new SceneGroup("strands", _strands),
-            new SceneGroup("expected", expected.Lines),
-            new SceneGroup("outlines", boxes.Outlines),
-            new SceneGroup("labels", labels),
+            painted.Expected,
+            painted.Outlines,
+            new SceneGroup("labels", [painted.Cells, painted.Words, .. LabelStyles.SideBySide(strandLabels), .. LabelStyles.SideBySide(names)]),
             new SceneGroup("findings", _marks),
         ];
     }
 
     private IEnumerable<Way> InDrawingOrder()
     {
+        List<Way> ways = sheetful.Layout.Ways;
         bool isInOrder = _findingOf.Count == 0;
-        for (int i = 1; i < layout.Ways.Count && isInOrder; i++)
-            isInOrder = _traced.NumberOf(layout.Ways[i - 1].Strand) <= _traced.NumberOf(layout.Ways[i].Strand);
-        return isInOrder ? layout.Ways : layout.Ways.OrderBy(w => _findingOf.ContainsKey(w.Strand)).ThenBy(w => _traced.NumberOf(w.Strand));
+        for (int i = 1; i < ways.Count && isInOrder; i++)
+            isInOrder = NumberOf(ways[i - 1]) <= NumberOf(ways[i]);
+        return isInOrder ? ways : ways.OrderBy(w => _findingOf.ContainsKey(sheetful.StrandOf(w))).ThenBy(NumberOf);
     }
 
-    /// <summary>
-    /// Labels of one style side by side, so that a file says the style once: the smallest first, of one height by their anchors.
-    /// There are a handful of styles, so each is looked for by itself.
-    /// </summary>
-    private static void AddInStyles(IReadOnlyList<Label> first, IReadOnlyList<Label> then, List<SceneElement> to)
-    {
-        var styles = new SortedSet<(double CapHeight, Anchor Anchor)>();
-        (double CapHeight, Anchor Anchor) last = default;
-        foreach (IReadOnlyList<Label> labels in (ReadOnlySpan<IReadOnlyList<Label>>)[first, then])
-        {
-            for (int i = 0; i < labels.Count; i++)
-            {
-                (double, Anchor) style = (labels[i].CapHeightMm, labels[i].Anchor);
-                if (style != last)
-                    styles.Add(last = style);
-            }
-        }
-
-        foreach ((double capHeight, Anchor anchor) in styles)
-        {
-            foreach (IReadOnlyList<Label> labels in (ReadOnlySpan<IReadOnlyList<Label>>)[first, then])
-            {
-                for (int i = 0; i < labels.Count; i++)
-                {
-                    if (labels[i].CapHeightMm == capHeight && labels[i].Anchor == anchor)
-                        to.Add(labels[i]);
-                }
-            }
-        }
-    }
+    private int NumberOf(Way way) => _traced.NumberOf(sheetful.StrandOf(way));
 
     private static Dictionary<int, Finding> FindingByStrand(IReadOnlyList<Finding> findings)
     {
@@ -125,234 +96,21 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         return map;
     }
 
-    private double X(double x) => originX + x;
+    private int StrandOf(int way) => sheetful.StrandOf(sheetful.Layout.Ways[way]);
 
-    private double Y(Row row) => originY + placement.Y(row);
-
-    private bool IsHere(int column) => placement.Columns[column].Page == page;
-
-    /// <summary>Paints the stretches of a strand that are on this sheet; a stretch ends where the drawing is folded.</summary>
-    private void PaintWay(Way way)
+    private void AddStrand(Way way, Route[] routes)
     {
-        var routes = new List<Route>();
-        int from = way.FirstColumn;
-        int last = Math.Min(way.LastColumn, scope.Through);
-        while (from <= last)
-        {
-            int to = from;
-            while (to < last && !placement.IsFoldAfter(to))
-                to++;
-            if (IsHere(from))
-                routes.Add(PaintStretch(way, from, to));
-            from = to + 1;
-        }
-
-        if (routes.Count == 0)
-            return;
-        AddStrand(way, routes);
-        AddArrows(way);
-    }
-
-    private Route PaintStretch(Way way, int first, int last)
-    {
-        List<RouteSegment> segments = _segments;
-        segments.Clear();
-        Point start = first == way.FirstColumn ? AddStart(way, segments) : AddFoldStart(first - 1, way, way.Passages[first - way.FirstColumn].In!, segments);
-        for (int c = first; c <= last; c++)
-        {
-            Passage passage = way.Passages[c - way.FirstColumn];
-            ColumnPlace column = placement.Columns[c];
-            if (passage.Node is { } node && passage.In is { } into && passage.Out is { } from)
-                AddInside(node, column, into, from, segments);
-            else if (passage.Out is { } passing)
-                segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(passing))));
-            if (c < last)
-                AddGutter(c, way.Strand, passage.Out!, way.Passages[c + 1 - way.FirstColumn].In!, segments);
-        }
-
-        if (last < way.LastColumn && last == scope.Through)
-            segments.Add(RouteSegment.Line(new Point(X(placement.Columns[last].Right), Y(way.Passages[last - way.FirstColumn].Out!))));
-        else if (last < way.LastColumn)
-            AddFoldEnd(last, way, way.Passages[last - way.FirstColumn].Out!, segments);
-        else
-            AddEnd(way, segments);
-        return Route.Of(start, segments);
-    }
-
-    /// <summary>Where a strand begins: at an interface, at an open end, or where it comes from another sheet.</summary>
-    private Point AddStart(Way way, List<RouteSegment> segments)
-    {
-        ColumnPlace column = placement.Columns[way.FirstColumn];
-        if (way.Passages[0].In is not { } open)
-            return new Point(X(column.Right - (column.RightCell / 2)), Y(way.Passages[0].Out!));
-        segments.Add(RouteSegment.Line(new Point(X(column.X), Y(open))));
-        if (way.ComesIn)
-            return new Point(X(column.X) - AddCutLeft(way, X(column.X), open, new Cut(way.Strand, way.Piece.First - 1)), Y(open));
-        var start = new Point(X(column.X - Measures.Stub), Y(open));
-        _marks.Add(EndMark(way.Strand, start.X, start.Y));
-        return start;
-    }
-
-    /// <summary>Label and mark of a strand that arrives from another sheet at a box's left edge; returns how far they reach.</summary>
-    private double AddCutLeft(Way way, double right, Row row, Cut cut)
-    {
-        double label = text.LabelWidth(way.Strand) + (2 * Measures.LabelLead);
-        AddLabel(right - originX - (label / 2), Y(row), way.Strand);
-        if (sheetful.Cuts.Before(cut) is { } end)
-            AddReference(CutMarks.Arriving(place.Sheet + end.Sheet - sheetful.FirstSheet - page, end.Zone), right - label - 0.6, Y(row), Anchor.End, end);
-        return label;
-    }
-
-    /// <summary>Label and mark of a strand that goes on on another sheet from a box's right edge; returns how far the line reaches.</summary>
-    private double AddCutRight(Way way, double left, Row row, Cut cut)
-    {
-        double label = text.LabelWidth(way.Strand) + (2 * Measures.LabelLead);
-        AddLabel(left - originX + (label / 2), Y(row), way.Strand);
-        if (sheetful.Cuts.After(cut) is { } end)
-            AddReference(CutMarks.Leaving(place.Sheet + end.Sheet - sheetful.FirstSheet - page, end.Zone), left + label + 0.6, Y(row), Anchor.Start, end);
-        return label;
-    }
-
-    private void AddReference(string words, double x, double y, Anchor anchor, CutRegister.End end)
-    {
-        var label = Label.CentredOn(x, y, words, CapHeights.Strand, anchor, Palette.Ink);
-        _labels.Add(label);
-        Area extent = label.Extent();
-        _links.Add(new SheetLink(new Area(extent.X, extent.Y - 0.8, extent.Width, extent.Height + 1.6), place.Sheet + end.Sheet - sheetful.FirstSheet - page));
-    }
-
-    private void AddInside(Node node, ColumnPlace column, Row into, Row from, List<RouteSegment> segments)
-    {
-        _leads.Cross(node.Inside!, into.Index, X(column.InsideFrom), X(column.InsideTo), segments);
-        segments.Add(RouteSegment.Line(new Point(X(column.Right), Y(from))));
-    }
-
-    /// <summary>The strand's end at the right of a band: its label, and a ring that says it goes on below, or the mark of another sheet.</summary>
-    private void AddFoldEnd(int column, Way way, Row from, List<RouteSegment> segments)
-    {
-        GutterPlace gutter = placement.Gutters[column];
-        double x = placement.Columns[column].Right + gutter.ArrowLeft;
-        double end;
-        if (IsHere(column + 1))
-        {
-            AddLabel(x + (gutter.Label / 2), Y(from), way.Strand);
-            end = X(x + gutter.Label + RingRadius + 0.5);
-            _marks.Add(GoesOn(end, Y(from)));
-        }
-        else
-        {
-            end = X(x) + AddCutRight(way, X(x), from, Cut.AfterColumn(way.Strand, column));
-        }
-
-        segments.Add(RouteSegment.Line(new Point(end, Y(from))));
-    }
-
-    /// <summary>The strand's start at the left of the next band.</summary>
-    private Point AddFoldStart(int column, Way way, Row to, List<RouteSegment> segments)
-    {
-        GutterPlace gutter = placement.Gutters[column];
-        double right = placement.Columns[column + 1].X;
-        double x = right - gutter.ArrowRight - gutter.Label;
-        segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
-        if (!IsHere(column))
-            return new Point(X(right - gutter.ArrowRight) - AddCutLeft(way, X(right - gutter.ArrowRight), to, Cut.AfterColumn(way.Strand, column)), Y(to));
-        AddLabel(x + (gutter.Label / 2), Y(to), way.Strand);
-        double start = X(x - RingRadius - 0.5);
-        _marks.Add(GoesOn(start, Y(to)));
-        return new Point(start, Y(to));
-    }
-
-    /// <summary>A bar at an open end; at a loop, which has none, the ring that says it goes on, here back to its start.</summary>
-    private SceneElement EndMark(int strand, double x, double y) => _traced.Strands.IsLoop(strand) ? GoesOn(x, y) : Marks.DeadEnd(x, y);
-
-    /// <summary>A ring: the strand goes on at the ring with its number in the next band, or at a loop back at its start.</summary>
-    private static Circle GoesOn(double x, double y) => new(x, y, RingRadius, Palette.Ink, LineWidths.Inner, Palette.Paper);
-
-    private void AddGutter(int column, int strand, Row from, Row to, List<RouteSegment> segments)
-    {
-        GutterPlace gutter = placement.Gutters[column];
-        double left = placement.Columns[column].Right;
-        double right = placement.Columns[column + 1].X;
-        if (gutter.Crossing == 0)
-        {
-            AddLabel((left + gutter.ArrowLeft + right - gutter.ArrowRight) / 2, Y(from), strand);
-            segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
-            return;
-        }
-
-        double x0 = left + gutter.ArrowLeft + gutter.Label;
-        double x1 = right - gutter.ArrowRight - gutter.Label;
-        AddLabel(x0 - (gutter.Label / 2), Y(from), strand);
-        AddLabel(x1 + (gutter.Label / 2), Y(to), strand);
-        _leads.Cross(layout.Between[column], from.Index, X(x0), X(x1), segments);
-        segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
-    }
-
-    /// <summary>From a label's end to its first tick.</summary>
-    private const double TickLead = 1.3;
-
-    /// <summary>The strand's label, and behind it a tick for each tracer of its colour.</summary>
-    private void AddLabel(double x, double y, int strand)
-    {
-        StrandLabels.Entry label = text.Hops.Labels.Of(strand);
-        _labels.Add(Label.CentredOn(X(x), y, label.Text, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
-        int tracers = label.Colour.Tracers;
-        if (tracers > 0)
-            _marks.Add(Marks.Ticks(X(x + (label.TextWidth / 2)) + TickLead + ((tracers - 1) / 2.0), y, tracers));
-    }
-
-    private void AddEnd(Way way, List<RouteSegment> segments)
-    {
-        ColumnPlace column = placement.Columns[way.LastColumn];
-        Row? end = way.Passages[^1].Out is null ? way.Passages[^1].In : null;
-        double x, y;
-        if (end is not null)
-        {
-            // It ends at a cell: of an interface, or at a place without a fibre, where a bar says so.
-            y = Y(end);
-            segments.Add(RouteSegment.Line(new Point(X(column.X + (column.LeftCell / 2)), y)));
-            x = column.Right;
-            if (end.Lane is null)
-            {
-                segments.Add(RouteSegment.Line(new Point(X(column.X + column.LeftCell + 2), y)));
-                _marks.Add(Marks.DeadEnd(X(column.X + column.LeftCell + 2), y));
-            }
-        }
-        else
-        {
-            Row from = way.Passages[^1].Out!;
-            y = Y(from);
-            if (way.GoesOn)
-            {
-                segments.Add(RouteSegment.Line(new Point(X(column.Right) + AddCutRight(way, X(column.Right), from, new Cut(way.Strand, way.Piece.First + way.Piece.Count - 1)), y)));
-                return;
-            }
-
-            x = column.Right + Measures.Stub;
-            segments.Add(RouteSegment.Line(new Point(X(x), y)));
-            _marks.Add(EndMark(way.Strand, X(x), y));
-        }
-
-        if (!_findingOf.TryGetValue(way.Strand, out Finding? finding))
-            return;
-        bool error = finding.Rule.Severity == Severity.Error;
-        _marks.Add(error ? Marks.Error(X(x + 3.2), y, 4) : Marks.Warning(X(x + 3.2), y, 4));
-        if (way.LastColumn == layout.Columns.Count - 1 || end is null)
-            _marks.Add(Label.CentredOn(X(x + 6), y, sheetful.HasRoomForWords && way.LastColumn == layout.Columns.Count - 1 ? $"{finding.Rule.Code} {finding.Rule.Title}" : finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
-    }
-
-    private void AddStrand(Way way, IReadOnlyList<Route> routes)
-    {
-        FibreColour colour = text.Colour(way.Strand);
-        int number = _traced.NumberOf(way.Strand);
-        ReadOnlySpan<int> positions = _traced.Strands[way.Strand];
+        int strand = sheetful.StrandOf(way);
+        FibreColour colour = _text.Colour(strand);
+        int number = _traced.NumberOf(strand);
+        ReadOnlySpan<int> positions = _traced.Strands[strand];
         string name = $"Strand {number}, {colour.Name}, {Words(positions[0])} to {Words(positions[^1])}";
-        string? description = _findingOf.TryGetValue(way.Strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
+        string? description = _findingOf.TryGetValue(strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
         Colour fill = StrandColours.Drawn(colour);
 
         // A strand that comes to a sheet twice has two groups.
-        string again = _drawn.Add(way.Strand) ? "" : $"-{way.Piece.First}";
-        var children = new SceneElement[routes.Count];
+        string again = _drawn.Add(strand) ? "" : $"-{way.Piece.First}";
+        var children = new SceneElement[routes.Length];
         for (int i = 0; i < children.Length; i++)
             children[i] = new StrandPath(routes[i], fill, finding is not null);
         _strands.Add(new SceneGroup($"{scope.IdPrefix}strand-{number}{again}", GroupRole.GraphicsSymbol, name, description, children));
@@ -360,38 +118,37 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
     private string Words(int position) => $"{HopLine.EndWord(_traced, position)} of {_traced.Address(position)}";
 
-    /// <summary>Arrowheads where light leaves a transmitter and where it reaches a receiver.</summary>
-    private void AddArrows(Way way)
+    /// <summary>The strand's label, and behind it a tick for each tracer of its colour.</summary>
+    private void AddLabel(LabelPlace at, List<Label> labels)
     {
-        ReadOnlySpan<int> positions = _traced.Strands[way.Strand];
-        Lane? left = _traced.Graph.LaneAt(positions[0]);
-        Lane? right = _traced.Graph.LaneAt(positions[^1]);
-        double leftX = X(placement.Columns[way.FirstColumn].Right);
-        double rightX = X(placement.Columns[way.LastColumn].X);
-        bool lightFromLeft = left?.Direction is LaneDirection.Transmit or LaneDirection.Both;
-        bool lightFromRight = right?.Direction is LaneDirection.Transmit or LaneDirection.Both;
-        if (IsHere(way.FirstColumn) && way.Passages[0] is { In: null, Out: { } from })
-        {
-            if (lightFromLeft)
-                AddArrow(Marks.ArrowRight(leftX + Marks.ArrowLength, Y(from), Palette.Ink));
-            else if (left is not null && lightFromRight)
-                AddArrow(Marks.ArrowLeft(leftX, Y(from), Palette.Ink));
-        }
-
-        if (way.LastColumn <= scope.Through && IsHere(way.LastColumn) && way.Passages[^1] is { Out: null, In: { } to })
-        {
-            if (lightFromRight)
-                AddArrow(Marks.ArrowLeft(rightX - Marks.ArrowLength, Y(to), Palette.Ink));
-            else if (right is not null && lightFromLeft)
-                AddArrow(Marks.ArrowRight(rightX, Y(to), Palette.Ink));
-        }
+        StrandLabels.Entry label = _text.Hops.Labels.Of(StrandOf(at.Way));
+        labels.Add(Label.CentredOn(at.X, at.Y, label.Text, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
+        int tracers = label.Colour.Tracers;
+        if (tracers > 0)
+            _marks.Add(Marks.Ticks(at.X + (label.TextWidth / 2) + TickLead + ((tracers - 1) / 2.0), at.Y, tracers));
     }
 
-    /// <summary>An arrowhead with a rim of paper, so that it stands out from a wide dark strand.</summary>
-    private void AddArrow(Polygon arrow)
+    /// <summary>Sheet and zone of the other end of a strand that is cut here, with a link to it.</summary>
+    private void AddReference(CutPlace at, List<Label> labels)
     {
-        _marks.Add(arrow with { Stroke = Palette.Paper, StrokeWidthMm = 0.9, Fill = Palette.Paper });
-        _marks.Add(arrow);
+        if ((at.Leaves ? sheetful.Cuts.After(at.Cut) : sheetful.Cuts.Before(at.Cut)) is not { } end)
+            return;
+        int sheet = place.Sheet + end.Sheet - sheetful.FirstSheet - page;
+        string words = at.Leaves ? CutMarks.Leaving(sheet, end.Zone) : CutMarks.Arriving(sheet, end.Zone);
+        var label = Label.CentredOn(at.X, at.Y, words, CapHeights.Strand, at.Leaves ? Anchor.Start : Anchor.End, Palette.Ink);
+        labels.Add(label);
+        Area extent = label.Extent();
+        _links.Add(new SheetLink(new Area(extent.X, extent.Y - 0.8, extent.Width, extent.Height + 1.6), sheet));
     }
 
+    /// <summary>The sign of what was found on a strand, at its end.</summary>
+    private void AddFinding(EndPlace end)
+    {
+        if (!_findingOf.TryGetValue(StrandOf(end.Way), out Finding? finding))
+            return;
+        bool error = finding.Rule.Severity == Severity.Error;
+        _marks.Add(error ? Marks.Error(end.X + 3.2, end.Y, 4) : Marks.Warning(end.X + 3.2, end.Y, 4));
+        if (end.HasRoom)
+            _marks.Add(Label.CentredOn(end.X + 6, end.Y, sheetful.HasRoomForWords && end.IsLast ? $"{finding.Rule.Code} {finding.Rule.Title}" : finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
+    }
 }

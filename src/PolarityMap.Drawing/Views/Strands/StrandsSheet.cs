@@ -29,7 +29,7 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
             if (sheetful.Placement.Columns[c].Page != page)
                 continue;
             foreach (Node node in sheetful.Layout.Columns[c])
-                parts.Add(node.Part);
+                parts.Add(sheetful.PartOf(node));
         }
 
         return parts;

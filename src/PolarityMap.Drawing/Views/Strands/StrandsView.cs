@@ -6,6 +6,9 @@ public sealed class StrandsView : IDrawingView
     /// <summary>The most strands of one sheet: a sheet of 15 m, far beyond what anybody follows; the plans of crossings grow with their square.</summary>
     public const int MostStrands = 3000;
 
+    /// <summary>False to lay every sheet out by itself, also where it looks as another one does.</summary>
+    internal bool TakesOverLayouts { get; init; } = true;
+
     public string Name => "strands";
 
     public string Summary => "Every strand as a line through the parts it passes.";
@@ -17,7 +20,7 @@ public sealed class StrandsView : IDrawingView
         var hops = new StrandHops(input.Traced);
         if (input is { Division: SheetDivision.None, FoldAlike: false })
             return [new StrandsSheet(OnOne(hops, input), 0, "strands", input.Selection.Words)];
-        var packing = new Packing(hops, input);
+        var packing = new Packing(hops, input, TakesOverLayouts);
         var rooms = new CutRegister();
         var sheets = new List<PlannedSheet>();
         foreach (Section section in Sections.Of(hops, input))
