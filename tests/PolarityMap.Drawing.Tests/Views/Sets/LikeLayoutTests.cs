@@ -36,7 +36,7 @@ public sealed class LikeLayoutTests
         { "alike", Channels() },
         { "names of one width that are not in order", Channels(names: "K-L[20..1]") },
         { "names of many widths", Channels(names: "K-L[95..114]") },
-        { "adapters between", Channels(more: "  P: { kind: array panel, ports: 20 }", through: "P/1..20 opposed, ") },
+        { "adapters between", Channels(more: "  P[1..20]: { kind: array panel, ports: 1, keys: opposed }\n  V[1..20]: { kind: Type-B trunk, length: 20 m }", through: "V[1..20], P[1..20]/1, ") },
         { "crossed in the cords", Channels(cord: "A-to-A cord 2 m") },
         { "crossed in the trunks", Channels(trunk: "Type-C trunk") },
     };
@@ -48,7 +48,7 @@ public sealed class LikeLayoutTests
         Assert.NotEmpty(what);
         foreach (string paper in (string[])["A4", "A3"])
         {
-            ViewInput input = Plants.Of(document) with { Paper = PaperOf(paper), Division = SheetDivision.Network };
+            ViewInput input = Plants.OfText(document) with { Paper = PaperOf(paper), Division = SheetDivision.Network };
             Assert.Equal(Drawn(input, takesOver: false), Drawn(input, takesOver: true));
         }
     }
@@ -66,7 +66,7 @@ public sealed class LikeLayoutTests
     [Fact]
     public void Channels_that_are_alike_share_a_layout()
     {
-        ViewInput input = Plants.Of(Channels()) with { Paper = PaperOf("A4"), Division = SheetDivision.Network };
+        ViewInput input = Plants.OfText(Channels()) with { Paper = PaperOf("A4"), Division = SheetDivision.Network };
         IReadOnlyList<PlannedSheet> sheets = new StrandsView().Plan(input);
         int sharing = sheets.Select((s, i) => s.Draw(new SheetPlace(i + 1, sheets.Count))).Count(d => d.Layers.Any(l => l is { Id: "parts", Repeats: true }));
         Assert.InRange(sharing, sheets.Count / 2, sheets.Count);
