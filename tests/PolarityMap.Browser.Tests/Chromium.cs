@@ -63,7 +63,7 @@ public sealed class Chromium : IAsyncLifetime
         });
         IPage page = await context.NewPageAsync();
         page.SetDefaultTimeout(10_000);
-        await page.GotoAsync(new Uri(path).AbsoluteUri + fragment);
+        await page.GotoAsync(new Uri(path).AbsoluteUri + fragment, new() { Timeout = 60_000 });
         return page;
     }
 }
