@@ -82,7 +82,7 @@ function isFree(sheet, strand, point) {
 function addMarks(sheet, path, strand, into) {
   const length = path.getTotalLength();
   let turn = 0;
-  for (let at = 3; at < length - 3; at += 3) {
+  for (let at = Math.min(15, length / 2); at < length - 3; at += 3) {
     const a = path.getPointAtLength(at), b = path.getPointAtLength(at + .2);
     if (!isFree(sheet, strand, a))
       continue;

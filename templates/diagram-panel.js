@@ -50,7 +50,7 @@ function wordsOf(thing, strands) {
 function portLines(port, strands) {
   const own = ownPort(port);
   const plug = own === port ? '' : ` The plug in it is ${data.ports[own].name}.`;
-  const lines = [element('p', '', element('strong', `At ${data.ports[port].name}${inRoom(port)}, this should arrive.`), plug)];
+  const lines = [element('p', '', element('strong', `At ${data.ports[port].name}${inRoom(port)}: what should arrive.`), plug)];
   if (!strands.length)
     return [...lines, element('p', 'No strand of an interface passes here: nothing should arrive. Treat it as live all the same.')];
   const places = placesOf(port);

@@ -10,24 +10,29 @@ function zoomTo(sheet, zoom, x = sheet.view.clientWidth / 2, y = sheet.view.clie
   view.style.setProperty('--zoom', sheet.zoom);
   view.scrollLeft = left;
   view.scrollTop = top;
-  sheet.told.textContent = `${Math.round(sheet.zoom * 100)} %`;
+  const percent = `${Math.round(sheet.zoom * 100)} %`;
+  sheet.size.textContent = percent;
+  sheet.size.setAttribute('aria-label', `${percent}${sheet.zoom === 1 ? '' : '; back to 100 %'}, size as printed, sheet ${sheet.number + 1}`);
+  sheet.told.textContent = percent;
 }
 
 const fit = sheet => zoomTo(sheet, sheet.view.clientWidth / (sheet.svg.getBoundingClientRect().width / sheet.zoom));
 
 function addTools(sheet) {
+  const which = `sheet ${sheet.number + 1}`;
   const named = (text, name, deed) => {
     const made = button(text, deed);
-    made.setAttribute('aria-label', `${name}, sheet ${sheet.number + 1}`);
+    made.setAttribute('aria-label', `${name}, ${which}`);
     return made;
   };
   sheet.zoom = 1;
-  sheet.told = element('output', '100 %');
+  sheet.told = element('output');
+  sheet.told.className = 'unseen';
+  sheet.size = named('100 %', '100 %, size as printed', () => zoomTo(sheet, 1));
   const tools = element('div', '',
-    named('−', 'Zoom out', () => zoomTo(sheet, sheet.zoom / 1.25)), sheet.told,
+    named('−', 'Zoom out', () => zoomTo(sheet, sheet.zoom / 1.25)), sheet.size,
     named('+', 'Zoom in', () => zoomTo(sheet, sheet.zoom * 1.25)),
-    named('100 %', '100 %, size as printed', () => zoomTo(sheet, 1)),
-    named('Whole width', 'Whole width', () => fit(sheet)));
+    named('Whole width', 'Whole width', () => fit(sheet)), sheet.told);
   tools.className = 'tools';
   sheet.view.before(tools);
   sheet.view.style.setProperty('--width', sheet.svg.getAttribute('width'));

@@ -14,7 +14,7 @@ public sealed class LinkTests(Chromium chromium) : BrowserTest(chromium)
         Assert.StartsWith("At K-R/rear:5.", await Words(page), StringComparison.Ordinal);
         foreach ((string fragment, string lit, string words) in ((string, string, string)[])
             [
-                ("#strand-7", "7", "Strand 7, slate"), ("#port=SW-L%2F1", "1 2", "At SW-L/1,"), ("#strand-8", "8", "Strand 8, white"), ("#port=SW-L/1", "1 2", "At SW-L/1,"),
+                ("#strand-7", "7", "Strand 7, slate"), ("#port=SW-L%2F1", "1 2", "At SW-L/1: what should arrive."), ("#strand-8", "8", "Strand 8, white"), ("#port=SW-L/1", "1 2", "At SW-L/1: what should arrive."),
                 ("#part=K-L", "1 2 3 4 5 6 7 8 9 10 11 12", "K-L, cassette straight. 12 strands pass it: 1 to 12."),
             ])
         {

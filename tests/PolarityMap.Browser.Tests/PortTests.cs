@@ -15,7 +15,7 @@ public sealed class PortTests(Chromium chromium) : BrowserTest(chromium)
         await page.SelectOptionAsync("#diagram-port", new SelectOptionValue { Label = "10" });
         await page.WaitLit("19 20");
         string words = await Words(page);
-        Assert.StartsWith("At LX-SW/10, in Equipment room, this should arrive.", words, StringComparison.Ordinal);
+        Assert.StartsWith("At LX-SW/10, in Equipment room: what should arrive.", words, StringComparison.Ordinal);
         Assert.Contains("Position A: strand 19 RD. Light leaves here: 850 nm, on its way to LX-D10/1:B.", words, StringComparison.Ordinal);
         Assert.Contains("Position B: strand 20 OG. Light should arrive here: 850 nm, from LX-D10/1:A.", words, StringComparison.Ordinal);
     }

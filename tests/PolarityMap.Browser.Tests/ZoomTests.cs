@@ -16,10 +16,11 @@ public sealed class ZoomTests(Chromium chromium) : BrowserTest(chromium)
         Assert.Equal(A4, await Width(page), 0.5);
         await page.GetByRole(AriaRole.Button, new() { Name = "Zoom in, sheet 1" }).ClickAsync();
         Assert.Equal(A4 * 1.25, await Width(page), 0.5);
-        await page.GetByRole(AriaRole.Button, new() { Name = "100 %, size as printed, sheet 1" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "125 %; back to 100 %, size as printed, sheet 1" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Zoom out, sheet 1" }).PressAsync("Enter");
         Assert.Equal(A4 / 1.25, await Width(page), 0.5);
-        Assert.Equal("80 %", await page.InnerTextAsync("output"));
+        Assert.Equal("80 %", await page.TextContentAsync("output"));
+        Assert.True(await page.GetByRole(AriaRole.Button, new() { Name = "80 %; back to 100 %" }).IsVisibleAsync());
         await page.GetByRole(AriaRole.Button, new() { Name = "Whole width, sheet 1" }).ClickAsync();
         Assert.Equal(await page.EvaluateAsync<double>("() => document.querySelector('.view').clientWidth"), await Width(page), 1.0);
     }
