@@ -30,6 +30,9 @@ public abstract class PlannedSheet
     /// <summary>The parts drawn on it, as the plant counts them; empty where the index need not name it.</summary>
     public virtual IReadOnlyCollection<int> Parts => [];
 
+    /// <summary>Where ports and positions lie on it, worked out when asked for; empty where a reader cannot point at them.</summary>
+    public virtual IReadOnlyList<HitArea> HitAreas() => [];
+
     /// <summary>Draws it.</summary>
     public abstract DrawingSheet Draw(SheetPlace place);
 }

@@ -139,7 +139,7 @@ public sealed class Selection
     }
 
     /// <summary>The strands that begin or end at either end of a link: where it is wrong, they are not the same at both.</summary>
-    private static IEnumerable<int> StrandsOfLink(TracedPlant traced, int link)
+    public static IEnumerable<int> StrandsOfLink(TracedPlant traced, int link)
     {
         foreach (Core.Plants.LinkEnd end in (Core.Plants.LinkEnd[])[traced.Plant.Links[link].From, traced.Plant.Links[link].To])
         {

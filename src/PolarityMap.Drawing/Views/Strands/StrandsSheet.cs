@@ -21,6 +21,8 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
 
     public override IReadOnlyCollection<int> Parts => _parts ??= PartsHere();
 
+    public override IReadOnlyList<HitArea> HitAreas() => Views.Strands.HitAreas.Of(sheetful, page);
+
     private HashSet<int> PartsHere()
     {
         HashSet<int> parts = [.. sheetful.Text.Names.OtherParts];
