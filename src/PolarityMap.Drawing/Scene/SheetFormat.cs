@@ -13,6 +13,9 @@ public sealed record SheetFormat
     /// <summary>The longest side of a sheet: 100 m, a bound against slips only.</summary>
     public const double MaxMm = 100_000;
 
+    /// <summary>The name of every sheet that has no standard size.</summary>
+    public const string OwnSize = "Custom";
+
     /// <summary>ISO 216 A5, for the smallest figures; its width just takes the title block.</summary>
     public static SheetFormat A5Landscape => new("A5", 210, 148);
 
@@ -61,6 +64,6 @@ public sealed record SheetFormat
             throw new ArgumentOutOfRangeException(nameof(widthMm), widthMm, $"A sheet is 210 to {MaxMm} mm wide.");
         if (!(heightMm >= 100 && heightMm <= MaxMm))
             throw new ArgumentOutOfRangeException(nameof(heightMm), heightMm, $"A sheet is 100 to {MaxMm} mm high.");
-        return new SheetFormat("Custom", widthMm, heightMm);
+        return new SheetFormat(OwnSize, widthMm, heightMm);
     }
 }

@@ -1,3 +1,5 @@
+using PolarityMap.Drawing.Fonts;
+
 namespace PolarityMap.Drawing.Scene;
 
 /// <summary>
@@ -14,6 +16,7 @@ internal static class TitleBlockDrawing
     private const double Padding = 1.5;
     private const double CaptionFoot = 2.5;
     private const double ValueFoot = 1.4;
+    private const double FirstLineFoot = 5.3;
     private const double FirstRow = 9;
     private const double Row = 8;
 
@@ -25,7 +28,7 @@ internal static class TitleBlockDrawing
 
         double x = left;
         Cell(elements, ref x, top, 76, FirstRow, "Title", block.Title, CapHeights.Part);
-        Cell(elements, ref x, top, 58, FirstRow, "Supplementary title", block.SupplementaryTitle, CapHeights.Strand);
+        TwoLineCell(elements, ref x, top, 58, "Supplementary title", block.SupplementaryTitle, CapHeights.Strand);
         Cell(elements, ref x, top, 46, FirstRow, "Site", block.Site, CapHeights.Strand);
 
         x = left;
@@ -69,6 +72,40 @@ internal static class TitleBlockDrawing
 
         x += width;
         Rule(elements, x, y, x, y + height);
+    }
+
+    /// <summary>A cell of the first row whose words go on in a second line before any of them is cut off.</summary>
+    private static void TwoLineCell(List<SceneElement> elements, ref double x, double y, double width, string caption, string? value, double capHeightMm)
+    {
+        double room = width - (2 * Padding);
+        int end = value is null || TextFit.Fit(value, room, capHeightMm).Text == value ? -1 : BreakOf(value, room);
+        if (end < 0)
+        {
+            Cell(elements, ref x, y, width, FirstRow, caption, value, capHeightMm);
+            return;
+        }
+
+        double left = x + Padding;
+        Cell(elements, ref x, y, width, FirstRow, caption, null, capHeightMm);
+        elements.Add(new Label(left, y + FirstLineFoot, TextFit.Fit(value![..end], room, CapHeights.Least).Text, CapHeights.Least, Anchor.Start, Palette.Ink));
+        elements.Add(new Label(left, y + FirstLineFoot + (1.5 * CapHeights.Least), TextFit.Fit(value[(end + 1)..], room, CapHeights.Least).Text, CapHeights.Least, Anchor.Start, Palette.Ink));
+    }
+
+    /// <summary>
+    /// The last space before which the words fit in the smallest letters, or one after a comma if what follows it fits too; -1
+    /// without one.
+    /// </summary>
+    private static int BreakOf(string words, double room)
+    {
+        int last = -1, lastAfterComma = -1;
+        for (int space = words.IndexOf(' '); space > 0 && FontMetrics.WidthMm(words.AsSpan(0, space), CapHeights.Least) <= room; space = words.IndexOf(' ', space + 1))
+        {
+            last = space;
+            if (words[space - 1] == ',')
+                lastAfterComma = space;
+        }
+
+        return lastAfterComma > 0 && FontMetrics.WidthMm(words.AsSpan(lastAfterComma + 1), CapHeights.Least) <= room ? lastAfterComma : last;
     }
 
     private static void Rule(List<SceneElement> elements, double x1, double y1, double x2, double y2) =>

@@ -21,8 +21,13 @@ internal static class Envelope
         if (a.Width != b.Width || a.Height != b.Height)
             throw new ArgumentException($"{a.Width} x {a.Height} and {b.Width} x {b.Height} pixels cannot be compared.");
         bool[] fails = new bool[a.Width * a.Height];
-        Mark(a, b, fails);
-        Mark(b, a, fails);
+        for (int i = 0; i < a.Pixels.Length; i++)
+        {
+            // Where the two are close to each other, each is close to the range around the other.
+            if (Math.Abs(a.Pixels[i] - b.Pixels[i]) > Slack && (LiesOutside(a, b, i) || LiesOutside(b, a, i)))
+                fails[i / 3] = true;
+        }
+
         int columns = (a.Width + Tile - 1) / Tile;
         int[] tiles = new int[columns * ((a.Height + Tile - 1) / Tile)];
         int count = 0;
@@ -37,40 +42,21 @@ internal static class Envelope
         return new Disagreement((double)count / fails.Length, (double)tiles.Max() / (Tile * Tile));
     }
 
-    private static void Mark(Picture picture, Picture other, bool[] fails)
+    /// <summary>Whether a channel lies outside its range in the 3 by 3 pixels around the same place of the other picture.</summary>
+    private static bool LiesOutside(Picture picture, Picture other, int index)
     {
-        (byte[] least, byte[] most) = Ranges(other);
-        byte[] pixels = picture.Pixels;
-        for (int i = 0; i < pixels.Length; i++)
+        int x = index / 3 % other.Width, y = index / 3 / other.Width;
+        int least = byte.MaxValue, most = byte.MinValue;
+        for (int row = Math.Max(y - 1, 0); row <= Math.Min(y + 1, other.Height - 1); row++)
         {
-            if (pixels[i] < least[i] - Slack || pixels[i] > most[i] + Slack)
-                fails[i / 3] = true;
-        }
-    }
-
-    /// <summary>The least and the most of each channel in the 3 by 3 pixels around, first along rows, then along columns.</summary>
-    private static (byte[] Least, byte[] Most) Ranges(Picture picture)
-    {
-        byte[] least = Spread(Spread(picture.Pixels, picture, 3, Math.Min), picture, picture.Width * 3, Math.Min);
-        byte[] most = Spread(Spread(picture.Pixels, picture, 3, Math.Max), picture, picture.Width * 3, Math.Max);
-        return (least, most);
-    }
-
-    private static byte[] Spread(byte[] from, Picture picture, int step, Func<byte, byte, byte> choose)
-    {
-        byte[] to = new byte[from.Length];
-        int row = picture.Width * 3;
-        for (int i = 0; i < from.Length; i++)
-        {
-            byte chosen = from[i];
-            int before = i - step, after = i + step;
-            if (before >= 0 && (step == row || before / row == i / row))
-                chosen = choose(chosen, from[before]);
-            if (after < from.Length && (step == row || after / row == i / row))
-                chosen = choose(chosen, from[after]);
-            to[i] = chosen;
+            for (int column = Math.Max(x - 1, 0); column <= Math.Min(x + 1, other.Width - 1); column++)
+            {
+                byte channel = other.Pixels[(((row * other.Width) + column) * 3) + (index % 3)];
+                least = Math.Min(least, channel);
+                most = Math.Max(most, channel);
+            }
         }
 
-        return to;
+        return picture.Pixels[index] < least - Slack || picture.Pixels[index] > most + Slack;
     }
 }

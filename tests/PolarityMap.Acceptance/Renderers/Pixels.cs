@@ -56,12 +56,12 @@ internal static class Pixels
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// The same drawing with each text set in a unit of a sixteenth of a millimetre. The packaged librsvg rounds the way from
+    /// The same drawing with each text set in a unit of a sixty-fourth of a millimetre. The packaged librsvg rounds the way from
     /// letter to letter to a share of the user unit, which shows when that is a millimetre; librsvg 2.54 does not.
     /// </summary>
     public static string FineText(string svg)
     {
-        const int finer = 16;
+        const int finer = 64;
         XElement root = XElement.Parse(svg, LoadOptions.PreserveWhitespace);
         foreach (XElement text in root.Descendants().Where(e => e.Name.LocalName == "text"))
         {
@@ -69,7 +69,7 @@ internal static class Pixels
             text.SetAttributeValue("font-size", size);
             foreach (string name in (string[])["x", "y", "font-size"])
                 text.SetAttributeValue(name, double.Parse(text.Attribute(name)!.Value, CultureInfo.InvariantCulture) * finer);
-            text.SetAttributeValue("transform", "scale(0.0625)");
+            text.SetAttributeValue("transform", "scale(0.015625)");
         }
 
         return root.ToString(SaveOptions.DisableFormatting);

@@ -88,6 +88,18 @@ public sealed class TitleBlockTests
         Assert.Equal(2.5, labels.Single(l => l.Text == "1 of 2").CapHeightMm);
     }
 
+    // As long as the sheets of a room with four networks have it.
+    [Fact]
+    public void A_supplementary_title_goes_on_in_a_second_line_before_it_is_cut()
+    {
+        var block = new TitleBlock { SupplementaryTitle = "Stage, strands 9 to 16, 41 to 48, 73 to 80, 105 to 112" };
+        var labels = LabelsInBlock(SheetFrame.For(SheetFormat.A4Landscape, block));
+        Label first = labels.Single(l => l.Text == "Stage, strands 9 to 16, 41 to 48, 73 to 80,");
+        Label second = labels.Single(l => l.Text == "105 to 112");
+        Assert.Equal((first.X, CapHeights.Least), (second.X, second.CapHeightMm));
+        Assert.True(second.BaselineY - first.BaselineY > (1.5 * CapHeights.Least) - 1e-9);
+    }
+
     [Fact]
     public void The_scale_bar_measures_100_mm_with_a_tick_every_10_mm()
     {

@@ -38,7 +38,7 @@ public static class CompareFigure
         double width = panels.Max(p => p.Width);
         double total = Math.Max(210, (2 * Margin) + (columns * width) + ((columns - 1) * Gap));
         SheetNotes notes = Notes(panels);
-        double foot = Legend.FootHeight(SheetFormat.Custom(Math.Ceiling(total + 30), 300), notes) + Legend.KeysHeight;
+        double foot = Legend.WordsHeight(total - (2 * Margin), notes) + Legend.KeysHeight;
         var painted = new List<IReadOnlyList<SceneGroup>>();
         double y = Margin + (title.Length > 0 ? TitleHeight : 0);
         var captions = new List<SceneElement>();

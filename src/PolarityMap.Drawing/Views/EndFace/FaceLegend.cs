@@ -11,6 +11,10 @@ internal static class FaceLegend
     private const double Cap = 2;
     private const double ToWords = 4.6;
     private const double MostRowHeight = 4.2;
+    private const double PlaceRadius = 1.5;
+
+    // As much smaller than a fibre place as on the faces.
+    private const double PinRadius = PlaceRadius * FaceMeasures.Pin / FaceMeasures.Place;
 
     /// <summary>Height of everything above the title block of a sheet with these kinds.</summary>
     public static double FootHeight(SheetFrame frame, IReadOnlyList<MatingKind> kinds) =>
@@ -36,9 +40,8 @@ internal static class FaceLegend
         Area area = FitsBeside(frame) ? frame.BesideTitleBlock : new Area(frame.Free.X, frame.Free.Bottom - HeightAbove(frame, kinds), frame.Free.Width, HeightAbove(frame, kinds));
         var elements = new List<SceneElement>();
         List<(Func<double, double, SceneElement[]> Sign, string Words)> entries = Entries(kinds);
-        double[] widths = Columns(entries, area.Width - 2);
-        int rows = Rows(entries.Count, widths);
-        double rowHeight = Math.Min(MostRowHeight, (area.Height - 1.5) / rows);
+        (int rows, double[] widths) = Columns(entries, area.Width - 2);
+        double rowHeight = Math.Min(MostRowHeight, (area.Height - 1.5) / Math.Max(1, rows));
         for (int i = 0; i < entries.Count; i++)
         {
             double x = area.X + 1.5 + widths.Take(i / rows).Sum();
@@ -52,23 +55,20 @@ internal static class FaceLegend
 
     private static double HeightAbove(SheetFrame frame, IReadOnlyList<MatingKind> kinds)
     {
-        List<(Func<double, double, SceneElement[]> Sign, string Words)> entries = Entries(kinds);
-        return (Rows(entries.Count, Columns(entries, frame.Free.Width - 2)) * MostRowHeight) + 1.5;
+        return (Columns(Entries(kinds), frame.Free.Width - 2).Rows * MostRowHeight) + 1.5;
     }
 
-    private static int Rows(int entries, double[] columns) => entries == 0 ? 0 : (entries + columns.Length - 1) / columns.Length;
-
-    /// <summary>Widths of the columns: as few rows as the words leave room for.</summary>
-    private static double[] Columns(List<(Func<double, double, SceneElement[]> Sign, string Words)> entries, double width)
+    /// <summary>The columns, filled one after the other: as few rows as the words leave room for.</summary>
+    private static (int Rows, double[] Widths) Columns(List<(Func<double, double, SceneElement[]> Sign, string Words)> entries, double width)
     {
         for (int rows = 1; rows < entries.Count; rows++)
         {
             double[] widths = [.. entries.Chunk(rows).Select(c => c.Max(e => SheetText.Width(e.Words, Cap)) + ToWords + 1.6)];
             if (widths.Sum() <= width)
-                return widths;
+                return (rows, widths);
         }
 
-        return [width];
+        return (entries.Count, [width]);
     }
 
     private static bool FitsBeside(SheetFrame frame) => frame.BesideTitleBlock.Width > 80;
@@ -103,8 +103,12 @@ internal static class FaceLegend
             words.Add("A key to one side is drawn on the side of position 1; look at the connector.");
         if (sides.Any(s => s.Places.Any(p => p.Lane is not null)))
             words.Add("Tx sends light, Rx receives.");
+        if (sides.Any(s => s.Drawn.Any(p => p is { IsUsed: true, Colour: null, Lane: null })))
+            words.Add("No letters at a place: no colour stated.");
         if (kinds.Any(k => k.HasDarkPairs))
             words.Add("A dashed line leads to a place without a fibre.");
+        if (sides.Any(s => s.Part.IsInline && CordNames.AreIn(s.Address)))
+            words.Add(CordNames.Note);
         words.Add("Not to scale.");
         return string.Join(' ', words);
     }
@@ -120,13 +124,13 @@ internal static class FaceLegend
         if (colours.Any(c => c.Tracers > 0))
             entries.Add(((x, y) => [Marks.Ticks(x, y, 1)], "one tracer"));
         if (sides.Any(s => s.Shape.Pinned == true))
-            entries.Add(((x, y) => [Disc(x, y, Palette.Ink)], "guide pin"));
+            entries.Add(((x, y) => [Disc(x, y, Palette.Ink, PinRadius)], "guide pin"));
         if (sides.Any(s => s.Shape.Pinned == false))
-            entries.Add(((x, y) => [Disc(x, y, Palette.Paper)], "hole for a pin"));
+            entries.Add(((x, y) => [Disc(x, y, Palette.Paper, PinRadius)], "hole for a pin"));
         if (places.Any(p => !p.IsUsed))
-            entries.Add(((x, y) => [Disc(x, y, Palette.Paper), .. EmptyPlace.Hatch(x, y, 1.5)], "no fibre"));
+            entries.Add(((x, y) => [Disc(x, y, Palette.Paper), .. EmptyPlace.Hatch(x, y, PlaceRadius)], "no fibre"));
         return entries;
     }
 
-    private static Circle Disc(double x, double y, Colour fill) => new(x, y, 1.5, Palette.Ink, LineWidths.Inner, fill);
+    private static Circle Disc(double x, double y, Colour fill, double radius = PlaceRadius) => new(x, y, radius, Palette.Ink, LineWidths.Inner, fill);
 }

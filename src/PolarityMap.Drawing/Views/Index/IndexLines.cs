@@ -13,6 +13,8 @@ internal sealed record IndexLine(string Sheet, string Words)
 {
     public bool IsHead { get; init; }
 
+    public bool IsEmpty => Sheet.Length == 0 && Words.Length == 0;
+
     /// <summary>The sheet it leads to, or 0.</summary>
     public int LeadsTo { get; init; }
 
@@ -34,7 +36,7 @@ internal static class IndexLines
     {
         var lines = new List<IndexLine> { new("", "Sheets") { IsHead = true } };
         for (int i = 0; i < following.Count; i++)
-            Add(lines, $"{before + i + 1}", $"{following[i].Format.Name}  {Named(following[i])}", width, before + i + 1);
+            Add(lines, $"{before + i + 1}", $"{Named(following[i])} ({Paper(following[i].Format)})", width, before + i + 1);
         if (input.Findings.Count > 0)
         {
             List<int>[] sheetsOf = SheetsOfStrands(input.Traced, following, before);
@@ -52,6 +54,38 @@ internal static class IndexLines
             Add(lines, "", $"{names}: {NumberRanges.Words("sheet", sheets)}", width, sheets[0]);
         return lines;
     }
+
+    /// <summary>
+    /// The lines in columns of so many rows: none begins with an empty line or ends with a heading, and one that begins in the
+    /// middle of a list has that list's heading again.
+    /// </summary>
+    public static List<List<IndexLine>> InColumns(IReadOnlyList<IndexLine> lines, int rows)
+    {
+        var columns = new List<List<IndexLine>> { new() };
+        IndexLine? head = null;
+        foreach (IndexLine line in lines)
+        {
+            List<IndexLine> column = columns[^1];
+            if (column.Count == rows || (line.IsHead && column.Count == rows - 1))
+            {
+                columns.Add(column = []);
+                if (!line.IsHead && !line.IsEmpty && head is not null)
+                    column.Add(head with { Words = $"{head.Words}, continued" });
+            }
+
+            if (line.IsHead)
+                head = line;
+            if (!line.IsEmpty || column.Count > 0)
+                column.Add(line);
+        }
+
+        return columns;
+    }
+
+    /// <summary>The name of the paper; of a sheet of its own size that size.</summary>
+    private static string Paper(SheetFormat format) => format.Name == SheetFormat.OwnSize
+        ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{format.WidthMm:0} x {format.HeightMm:0} mm")
+        : format.Name;
 
     private static string Named(PlannedSheet sheet) => sheet.Subject.Length > 0 ? sheet.Subject : sheet.DocumentType;
 

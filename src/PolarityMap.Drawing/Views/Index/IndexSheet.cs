@@ -11,16 +11,19 @@ internal sealed class IndexSheet : PlannedSheet
     private const double Margin = 4;
     private const double ColumnGap = 6;
 
+    // So that the sign before a finding stays clear of its heading.
+    private const double HeadRise = 0.6;
+
     private readonly ViewInput _input;
-    private readonly IReadOnlyList<IndexLine> _lines;
+    private readonly IReadOnlyList<List<IndexLine>> _columns;
     private readonly int _page;
     private readonly int _pages;
 
-    private IndexSheet(ViewInput input, SheetFormat format, IReadOnlyList<IndexLine> lines, int page, int pages)
+    private IndexSheet(ViewInput input, SheetFormat format, IReadOnlyList<List<IndexLine>> columns, int page, int pages)
     {
         _input = input;
         Format = format;
-        _lines = lines;
+        _columns = columns;
         _page = page;
         _pages = pages;
     }
@@ -44,37 +47,29 @@ internal sealed class IndexSheet : PlannedSheet
         int pages = 1;
         while (true)
         {
-            List<IndexLine> lines = IndexLines.Of(input, following, pages, column);
-            int onPage = 2 * LinesOfColumn(free);
-            int needed = Math.Max(1, (lines.Count + onPage - 1) / onPage);
+            List<List<IndexLine>> columns = IndexLines.InColumns(IndexLines.Of(input, following, pages, column), LinesOfColumn(free));
+            int needed = (columns.Count + 1) / 2;
             if (needed <= pages)
-                return [.. Enumerable.Range(0, pages).Select(p => new IndexSheet(input, format, [.. lines.Skip(p * onPage).Take(onPage)], p, pages))];
+                return [.. Enumerable.Range(0, pages).Select(p => new IndexSheet(input, format, [.. columns.Skip(p * 2).Take(2)], p, pages))];
             pages = needed;
         }
     }
 
-    private static int LinesOfColumn(Area free) => (int)((free.Height - (2 * Margin) - Measures.LineOfText) / Measures.LineOfText);
+    /// <summary>As many as leave the caution a line of its own.</summary>
+    private static int LinesOfColumn(Area free) => (int)((free.Height - (2 * Margin) - Measures.LineOfText) / Measures.LineOfText) + 1;
 
     public override DrawingSheet Draw(SheetPlace place)
     {
         SheetFrame frame = SheetFrame.For(Format, _input.TitleBlock(DocumentType, Subject, place));
         Area free = frame.Free;
-        int rows = LinesOfColumn(free);
         double width = (free.Width - (2 * Margin) - ColumnGap) / 2;
         var words = new List<SceneElement>();
         var links = new List<SheetLink>();
-        for (int i = 0; i < _lines.Count; i++)
+        for (int c = 0; c < _columns.Count; c++)
         {
-            double x = free.X + Margin + (i / rows * (width + ColumnGap));
-            double y = free.Y + Margin + CapHeights.Strand + (i % rows * Measures.LineOfText);
-            IndexLine line = _lines[i];
-            if (line.Sheet.Length > 0)
-                words.Add(new Label(x + IndexLines.SheetColumn - 2, y, line.Sheet, CapHeights.Strand, Anchor.End, Palette.Ink));
-            words.Add(new Label(line.IsHead ? x : x + IndexLines.SheetColumn, y, line.Words, line.IsHead ? CapHeights.Part : CapHeights.Strand, Anchor.Start, Palette.Ink));
-            if (line.Mark is { } severity)
-                words.Add(severity == Severity.Error ? Marks.Error(x + IndexLines.SheetColumn - 4, y - (CapHeights.Strand / 2), 3.2) : Marks.Warning(x + IndexLines.SheetColumn - 4, y - (CapHeights.Strand / 2), 3.2));
-            if (line.LeadsTo > 0)
-                links.Add(new SheetLink(new Area(x, y - CapHeights.Strand - 0.7, width, Measures.LineOfText), line.LeadsTo));
+            double x = free.X + Margin + (c * (width + ColumnGap));
+            for (int row = 0; row < _columns[c].Count; row++)
+                Draw(_columns[c][row], x, free.Y + Margin + CapHeights.Strand + (row * Measures.LineOfText), width, words, links);
         }
 
         PlantTitle title = _input.Title;
@@ -92,5 +87,19 @@ internal sealed class IndexSheet : PlannedSheet
                 new SceneGroup("notes", [new Label(free.X + Margin, free.Bottom - 1.6, Legend.ShortCaution(free.Width - (2 * Margin)), CapHeights.Strand, Anchor.Start, Palette.Ink)]),
             ],
         };
+    }
+
+    private static void Draw(IndexLine line, double x, double y, double width, List<SceneElement> words, List<SheetLink> links)
+    {
+        if (line.Sheet.Length > 0)
+            words.Add(new Label(x + IndexLines.SheetColumn - 2, y, line.Sheet, CapHeights.Strand, Anchor.End, Palette.Ink));
+        words.Add(line.IsHead
+            ? new Label(x, y - HeadRise, line.Words, CapHeights.Part, Anchor.Start, Palette.Ink)
+            : new Label(x + IndexLines.SheetColumn, y, line.Words, CapHeights.Strand, Anchor.Start, Palette.Ink));
+        double middle = y - (CapHeights.Strand / 2);
+        if (line.Mark is { } severity)
+            words.Add(severity == Severity.Error ? Marks.Error(x + IndexLines.SheetColumn - 4, middle, 3.2) : Marks.Warning(x + IndexLines.SheetColumn - 4, middle, 3.2));
+        if (line.LeadsTo > 0)
+            links.Add(new SheetLink(new Area(x, y - CapHeights.Strand - 0.7, width, Measures.LineOfText), line.LeadsTo));
     }
 }

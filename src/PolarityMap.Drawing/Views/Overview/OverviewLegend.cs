@@ -85,6 +85,8 @@ internal static class OverviewLegend
         var lines = new List<FootLine> { new(Totals.Counts(chart) + ".", null) };
         if (Totals.Cables(plant, chart) is { Length: > 0 } cables)
             lines.Add(new FootLine($"Cables: {cables}.", null));
+        if (chart.StrandsOfNetwork.Values.Sum() > chart.StrandCount)
+            lines.Add(new FootLine("A strand that joins two networks counts in both.", null));
         var counts = new SortedDictionary<(int Order, string Code), (Rule Rule, int Count)>();
         foreach (Finding finding in findings)
         {

@@ -8,7 +8,7 @@ internal sealed class OverviewSheet(ViewInput input, OverviewFit fit, string nam
 {
     public override string Name => name;
 
-    public override string Subject => input.Selection.Words.Length > 0 ? input.Selection.Words : "Parts and cables";
+    public override string Subject => input.Selection.Words is { Length: > 0 } words ? $"Parts and cables, {char.ToLowerInvariant(words[0])}{words[1..]}" : "Parts and cables";
 
     public override string DocumentType => "Overview diagram";
 
@@ -17,7 +17,7 @@ internal sealed class OverviewSheet(ViewInput input, OverviewFit fit, string nam
     public override DrawingSheet Draw(SheetPlace place)
     {
         Plant plant = input.Traced.Plant;
-        SheetFrame frame = SheetFrame.For(Format, input.TitleBlock(DocumentType, null, place));
+        SheetFrame frame = SheetFrame.For(Format, input.TitleBlock(DocumentType, Subject, place));
         Area free = frame.Free;
         double foot = OverviewLegend.FootHeight(frame, fit.Foot, free.Width, fit.On);
         double x = free.X + Math.Max(0, (free.Width - fit.Placement.TotalWidth) / 2);

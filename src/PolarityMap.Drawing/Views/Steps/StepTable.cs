@@ -12,8 +12,10 @@ internal static class StepTable
     private const double StrandColumn = 14;
     private const double LeastColumn = 12;
 
-    /// <summary>Height of the table of so many strands, with its head of two lines.</summary>
-    public static double HeightOf(int strands) => ((strands + 2) * Line) + 5;
+    private const string Reading = "Heavy frame: what this step adds. In a cell: where the strand goes in → where it comes out, port:position.";
+
+    /// <summary>Height of the table of so many strands, with its head of two lines, and of how to read it.</summary>
+    public static double HeightOf(int strands) => RowsOf(strands) + Line;
 
     /// <summary>What a column shows: the part where there is one, else what all its parts are.</summary>
     public static string HeadOf(Sheetful sheetful, int column)
@@ -49,7 +51,7 @@ internal static class StepTable
         int columns = sheetful.Layout.Columns.Count;
         double width = Math.Max(LeastColumn, (area.Width - StrandColumn) / columns);
         Way[] ways = InOrder(sheetful);
-        double bottom = area.Y + HeightOf(ways.Length) - 3;
+        double bottom = area.Y + RowsOf(ways.Length) - 3;
         for (int c = 0; c <= step && c < columns; c++)
         {
             double x = area.X + StrandColumn + (c * width);
@@ -72,8 +74,11 @@ internal static class StepTable
             }
         }
 
+        elements.Add(new Label(area.X, bottom + Line + 0.4, Reading, CapHeights.Strand, Anchor.Start, Palette.Ink));
         return new SceneGroup("table", elements);
     }
+
+    private static double RowsOf(int strands) => ((strands + 2) * Line) + 5;
 
     /// <summary>For example <c>1:B → 2</c>; at an interface the lane, at an open end one position alone.</summary>
     private static string Cell(Sheetful sheetful, Passage passage)

@@ -42,7 +42,7 @@ internal sealed class StepSheet(Sheetful sheetful, int step, int steps) : Planne
     public override DrawingSheet Draw(SheetPlace place)
     {
         ViewInput input = sheetful.Input;
-        SheetFrame frame = SheetFrame.For(Format, input.TitleBlock(DocumentType, $"Step {step + 1} of {steps}", place));
+        SheetFrame frame = SheetFrame.For(Format, input.TitleBlock(DocumentType, Subject, place));
         Area free = frame.Free;
 
         // What is found is told with the last part, not before.

@@ -165,6 +165,9 @@ internal sealed class SheetNames
         }
     }
 
+    /// <summary>Of more names than these only the first and the last are written.</summary>
+    private const int MostNamesInOne = 3;
+
     /// <summary>The names in one: all of them where they are few, such as <c>K1, 3, 4</c>, else the first and the last, such as <c>K1…288</c>.</summary>
     private static string NamesOf(string first, IEnumerable<string> others)
     {
@@ -181,8 +184,7 @@ internal sealed class SheetNames
         // A number is not parted.
         while (same > 0 && char.IsAsciiDigit(first[same - 1]))
             same--;
-        const int mostNamed = 2;
-        return distinct.Length <= mostNamed ? string.Join(", ", distinct.Select(d => d[same..]).Prepend(first)) : $"{first}…{distinct[^1][same..]}";
+        return distinct.Length < MostNamesInOne ? string.Join(", ", distinct.Select(d => d[same..]).Prepend(first)) : $"{first}…{distinct[^1][same..]}";
     }
 
     private static string Note(TracedPlant traced, Unit unit)
@@ -192,7 +194,8 @@ internal sealed class SheetNames
         string strands = all.Length <= mostNamed
             ? string.Join("; ", all.Select(b => Numbers(traced, b)))
             : $"{Numbers(traced, all.SelectMany(b => b))}, in the order of their numbers";
-        return $"Drawn once for {all.Length} alike, with the numbers of the first: strands {strands}. A name with … stands for the first to the last of them.";
+        string names = all.Length > MostNamesInOne ? "A name with … stands for the first to the last of them." : "A name with commas stands for each of them.";
+        return $"Drawn once for {all.Length} alike, with the numbers of the first: strands {strands}. {names}";
     }
 
     private static string Numbers(TracedPlant traced, IEnumerable<Piece> pieces) =>

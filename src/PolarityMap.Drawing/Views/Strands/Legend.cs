@@ -71,7 +71,10 @@ internal static class Legend
 
     /// <summary>Height of everything above the title block: findings, caution, and the keys on a narrow sheet.</summary>
     public static double FootHeight(SheetFormat format, SheetNotes notes) =>
-        2 + (Lines(notes, SheetFrame.FreeOf(format).Width).Count * Measures.LineOfText) + (KeysFitBeside(format) ? 0 : KeysHeight);
+        WordsHeight(SheetFrame.FreeOf(format).Width, notes) + (KeysFitBeside(format) ? 0 : KeysHeight);
+
+    /// <summary>Height of the findings and the caution in a width.</summary>
+    public static double WordsHeight(double width, SheetNotes notes) => 2 + (Lines(notes, width).Count * Measures.LineOfText);
 
     /// <summary>Where the colours and marks stand: beside the title block, or above it on a narrow sheet.</summary>
     public static Area KeysArea(SheetFormat format)
@@ -171,7 +174,10 @@ internal static class Legend
             lines.Add(($"and {findings.Count - MostFindings} more findings", null));
         foreach (string note in notes.Words)
             lines.AddRange(SheetText.Wrapped(note, width - 4).Select(l => (l, (Severity?)null)));
-        lines.AddRange(SheetText.Wrapped(Reading(notes.Sample, notes.Signs, notes.Of), width - 4).Select(l => (l, (Severity?)null)));
+        string reading = Reading(notes.Sample, notes.Signs, notes.Of);
+        if (findings.Take(MostFindings).Any(f => CordNames.AreIn(f.Message) || f.Remedies.Any(r => CordNames.AreIn(r.Text))))
+            reading += $" {CordNames.Note}";
+        lines.AddRange(SheetText.Wrapped(reading, width - 4).Select(l => (l, (Severity?)null)));
         lines.AddRange(SheetText.Wrapped(Caution, width - 4).Select(l => (l, (Severity?)null)));
         return lines;
     }

@@ -33,6 +33,13 @@ public sealed class OperaHouseTests
         Assert.Single(fit.Chart.Lines, l => l.Cables.Count == 16 && l.Cables.TrueForAll(c => c.Fibres == 8));
     }
 
+    // As found on site two strands of machinery come out at office, and two of office at machinery.
+    [Theory]
+    [InlineData(Document, false)]
+    [InlineData("gallery/opera-house/as-built.yaml", true)]
+    public void Where_strands_join_two_networks_the_sheet_says_that_they_count_twice(string document, bool said) =>
+        Assert.Equal(said, Plants.Fit(Plants.OfFile(document)).Foot.Any(l => l.Text == "A strand that joins two networks counts in both."));
+
     [Fact]
     public void The_sheet_says_the_totals_of_the_document()
     {

@@ -63,7 +63,7 @@ public sealed class OverviewPaperTests
         Assert.Equal(20, sheets.Count);
         Assert.Equal(20, sheets.Select(s => s.Name).Distinct().Count());
         Assert.All(sheets, s => Assert.Equal("A4", s.Format.Name));
-        Assert.Equal("Network net7", sheets[6].Subject);
+        Assert.Equal("Parts and cables, network net7", sheets[6].Subject);
         Assert.Equal(2 * 12, Plants.Fit(input with { Selection = Selection.Of(input.Traced, [], new Choice { Network = 6 }) }).Chart.StrandCount);
     }
 

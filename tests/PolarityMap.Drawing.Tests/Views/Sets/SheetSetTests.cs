@@ -2,6 +2,7 @@ using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Tests.Views.Overview;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Drawing.Views.Index;
 using PolarityMap.Drawing.Views.Strands;
 using Xunit;
 
@@ -99,8 +100,39 @@ public sealed class SheetSetTests
         string[] words = [.. Drawn(set).Take(index).SelectMany(Labels).Select(l => l.Text)];
         for (int i = index; i < set.Count; i++)
             Assert.Contains($"{i + 1}", words);
-        Assert.Contains(words, w => w.Contains("Network lighting, strands 1 to 8", StringComparison.Ordinal));
+        Assert.Contains("Parts and cables, network lighting (A4)", words);
+        Assert.Contains("Network lighting, strands 1 to 8 (A4)", words);
         Assert.Contains(words, w => w.StartsWith("LX-T:", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_column_of_the_index_that_begins_within_a_list_has_its_heading()
+    {
+        IndexLine[] lines =
+        [
+            new("", "Sheets") { IsHead = true }, .. Enumerable.Range(2, 9).Select(n => new IndexLine($"{n}", $"sheet {n}")),
+            new("", ""), new("", "Parts") { IsHead = true }, .. Enumerable.Range(1, 20).Select(n => new IndexLine("", $"part {n}")),
+        ];
+        for (int rows = 3; rows < 40; rows++)
+        {
+            List<List<IndexLine>> columns = IndexLines.InColumns(lines, rows);
+            Assert.All(columns, c => Assert.InRange(c.Count, 1, rows));
+            Assert.All(columns, c => Assert.True(c[0].IsHead, $"{rows} rows: a column begins with '{c[0].Words}'"));
+            Assert.All(columns, c => Assert.False(c[^1].IsHead, $"{rows} rows: a column ends with a heading"));
+            Assert.Equal(lines.Where(l => !l.IsHead && !l.IsEmpty), columns.SelectMany(c => c).Where(l => !l.IsHead && !l.IsEmpty));
+        }
+    }
+
+    // The drawing shows the cord by what it is, the finding by its two ends.
+    [Theory]
+    [InlineData("F01", true)]
+    [InlineData("M01", false)]
+    public void A_sheet_explains_the_name_of_a_cord_that_has_none_where_a_finding_says_it(string code, bool explained)
+    {
+        ViewInput input = Plants.OfFile($"gallery/faults/{code}.yaml", new Choice { Finding = code });
+        string[] words = [.. Drawn(SheetSet.Of(input, new StrandsView())).SelectMany(Labels).Select(l => l.Text)];
+        Assert.Equal(explained, words.Any(w => w.Contains('~') && w.Contains('/')));
+        Assert.Equal(explained, string.Join(' ', words).Contains("X~Y: the cord between X and Y.", StringComparison.Ordinal));
     }
 
     [Fact]

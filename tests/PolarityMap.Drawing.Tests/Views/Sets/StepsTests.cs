@@ -34,6 +34,15 @@ public sealed class StepsTests
     }
 
     [Fact]
+    public void Each_step_names_the_part_that_it_adds_and_says_how_it_is_marked()
+    {
+        string[] added = ["SW-L", "cord A-to-B 2 m", "K-L", "TRUNK", "K-R", "cord A-to-B 2 m", "SW-R"];
+        for (int i = 0; i < added.Length; i++)
+            Assert.Contains($"Step {i + 1} of 7: {added[i]}", Steps[i].Layers.SelectMany(All).OfType<Label>().Select(l => l.Text.Replace('\u00A0', ' ')));
+        Assert.All(Steps, s => Assert.Contains(Texts(s, "table"), t => t.StartsWith("Heavy frame: what this step adds.", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void The_drawing_stands_still_from_step_to_step()
     {
         Box first = (Box)Steps[0].Layers.Single(l => l.Id == "parts").Children[0];
