@@ -77,7 +77,7 @@ public sealed class QrCodeTests
         try
         {
             File.WriteAllText(Path.Combine(folder.FullName, "p.yaml"), $"plant: x\nparts:\n  {Quoted(name)}: duplex interface\n  SW: duplex interface\nruns:\n  - [{Quoted($"{name}/1")}, A-to-B cord 2 m, SW/1]\n");
-            Outcome drawn = Product.Run(folder.FullName, "draw", "p.yaml", "--view", "labels", "--part", name, "--without-font", "-o", "labels.png", "--dpi", "300");
+            Outcome drawn = Product.Run(folder.FullName, "draw", "p.yaml", "--view", "labels", "--part", name, "-o", "labels.png", "--dpi", "300");
             Assert.Equal((0, ""), (drawn.Status, drawn.Error));
             using var image = new ImageMagick.MagickImage(Path.Combine(folder.FullName, "labels.png"));
             using ImageMagick.IPixelCollection<byte> pixels = image.GetPixels();
