@@ -17,7 +17,7 @@ internal sealed class DataCommand : ICommandFile
     public Command Build(CommandContext context)
     {
         Argument<string> plant = CommonOptions.Plant();
-        var what = new Argument<string>("WHAT") { Description = "plant: networks, parts, ports, matings, links. strands: every strand with its hops. findings: verdict, links, findings." };
+        var what = new Argument<string>("WHAT") { HelpName = "WHAT", Description = "plant: networks, parts, ports, matings, links. strands: every strand with its hops. findings: verdict, links, findings." };
         what.AcceptOnlyFromAmong([.. Texts.Select(t => t.What)]);
         Option<string?> output = CommonOptions.Output("Write to this file instead of the terminal.");
         var command = new Command("data",

@@ -10,7 +10,7 @@ internal sealed class SchemaCommand : ICommandFile
     public Command Build(CommandContext context)
     {
         Option<string?> output = CommonOptions.Output("Write the schema to this file instead of the terminal.");
-        var name = new Argument<string?>("NAME") { Description = $"What the program writes: {string.Join(", ", OutputSchemas.Names)}; without it what you write, a plant document.", Arity = ArgumentArity.ZeroOrOne };
+        var name = new Argument<string?>("NAME") { HelpName = "NAME", Description = $"What the program writes: {string.Join(", ", OutputSchemas.Names)}; without it what you write, a plant document.", Arity = ArgumentArity.ZeroOrOne };
         name.AcceptOnlyFromAmong([.. OutputSchemas.Names]);
         var command = new Command("schema",
             """

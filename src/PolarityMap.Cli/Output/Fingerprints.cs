@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 
 namespace PolarityMap.Cli.Output;
@@ -11,10 +10,14 @@ internal sealed class Fingerprints
 {
     private readonly Dictionary<string, int> _seen = [];
 
-    /// <summary>32 hexadecimal digits and the count among its likes.</summary>
+    /// <summary>16 hexadecimal digits and the count among its likes.</summary>
     public string Of(string rule, string message)
     {
-        string mark = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{rule}\n{message}")))[..32];
+        // FNV-1a of 64 bits: nothing is kept secret by it, and a cryptographic one would add a megabyte to the program.
+        ulong hash = 14695981039346656037;
+        foreach (byte b in Encoding.UTF8.GetBytes($"{rule}\n{message}"))
+            hash = (hash ^ b) * 1099511628211;
+        string mark = hash.ToString("x16", System.Globalization.CultureInfo.InvariantCulture);
         _seen[mark] = _seen.GetValueOrDefault(mark) + 1;
         return $"{mark}:{_seen[mark]}";
     }

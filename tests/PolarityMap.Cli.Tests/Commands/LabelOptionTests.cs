@@ -15,7 +15,7 @@ public sealed class LabelOptionTests
         using var bench = new Workbench().With("plant.yaml", Samples.Clean);
         Outcome outcome = bench.Run("draw", "plant.yaml", "--view", "labels", "--part", "SW-L", "--label-sheet", words, "--label-frames", "--without-font", "-o", "labels.svg");
         Assert.Equal((0, ""), (outcome.Status, outcome.Error));
-        IEnumerable<string> corners = Regex.Matches(bench.Read("labels.svg"), "<rect x=\"([0-9.]+)\" y=\"([0-9.]+)\" width=\"60\" height=\"30\"").Select(m => $"{m.Groups[1].Value},{m.Groups[2].Value}");
+        IEnumerable<string> corners = Regex.Matches(bench.Read("labels.svg"), "M([0-9.]+),([0-9.]+)h60v30h-60z").Select(m => $"{m.Groups[1].Value},{m.Groups[2].Value}");
         Assert.Equal(["10,20", "75,20", "140,20"], corners);
     }
 
@@ -25,7 +25,7 @@ public sealed class LabelOptionTests
     {
         using var bench = new Workbench().With("plant.yaml", Samples.Clean);
         Assert.Equal(0, bench.Run("draw", "plant.yaml", "--view", "labels", "--part", "SW-L", "--paper", "Letter", "--label-sheet", "2 x 5, 4 x 2 in, margins 0.25 x 0.5 in", "--label-frames", "--without-font", "-o", "labels.svg").Status);
-        Assert.Contains("<rect x=\"6.35\" y=\"12.7\" width=\"101.6\" height=\"50.8\"", bench.Read("labels.svg"), StringComparison.Ordinal);
+        Assert.Contains("M6.35,12.7h101.6v50.8h-101.6z", bench.Read("labels.svg"), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -33,7 +33,9 @@ internal sealed class CardHeading
         _titleCap = format.WidthMm > SheetFormat.A6Portrait.WidthMm && FontMetrics.WidthMm(title, CapHeights.SheetTitle) <= beside ? CapHeights.SheetTitle : CapHeights.Part;
         Title = title;
         _title = CardWrap.Lines(title, beside, _titleCap, most: 5);
-        _what = CardWrap.Lines(what, beside, most: 3);
+
+        // Below two lines of title nothing stands between the words and the code.
+        _what = CardWrap.Lines(what, _title.Count > 1 ? WordsWidth : beside, most: 3);
         _plant = CardWrap.Lines(plant.Title, WordsWidth, most: 2);
         AppendMarks(plant);
     }

@@ -55,7 +55,8 @@ internal static class LabelTexts
     private static string About(Plant plant, PortRef port)
     {
         Part part = plant.Parts[port.Part];
-        var words = new List<string> { part.Caption.Count == 0 ? part.Kind : string.Join(' ', part.Caption.Reverse()) };
+        string what = part.Caption.Count == 0 ? part.Kind : string.Join(' ', part.Shape.IsInterface ? part.Caption : part.Caption.Reverse());
+        var words = new List<string> { what };
         if (part.Length is { } length)
             words.Add(length.ToString());
         if (plant.NetworkOf(port) is >= 0 and int network)

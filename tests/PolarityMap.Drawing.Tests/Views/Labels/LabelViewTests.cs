@@ -145,7 +145,7 @@ public class LabelViewTests
     [Fact]
     public void A_flat_label_goes_without_a_code_and_the_sheet_says_so()
     {
-        ViewInput input = CardDocuments.Text(Channel) with { Labels = new LabelOptions { Sheet = new LabelSheet(2, 20, 90, 13.5) } };
+        ViewInput input = CardDocuments.Text(Channel) with { Labels = new LabelOptions { Sheet = new LabelSheet(2, 18, 90, 15.5) } };
         DrawingSheet drawn = Draw(input)[0];
         Assert.Contains("leave no room for it", drawn.Description, StringComparison.Ordinal);
         Assert.Contains(Stickers(drawn), l => l.Children.OfType<SceneGroup>().Any());
