@@ -26,6 +26,7 @@ public static class Application
         new DrawCommand(),
         new SeparationCommand(),
         new ExplainCommand(),
+        new DataCommand(),
         new CatalogueCommand(),
         new SchemaCommand(),
         new NewCommand(),

@@ -10,7 +10,7 @@ internal sealed class CheckCommand : ICommandFile
     public Command Build(CommandContext context)
     {
         Argument<string> plant = CommonOptions.Plant();
-        Option<string> format = CommonOptions.Format();
+        Option<string> format = CommonOptions.Format("sarif");
         var every = new Option<bool>("--every") { Description = "Write out every finding, also those that are alike." };
         var command = new Command("check",
             """
@@ -22,6 +22,7 @@ internal sealed class CheckCommand : ICommandFile
               polaritymap check plant.yaml
               polaritymap check as-built.yaml --every
               polaritymap check plant.yaml --format json > findings.json
+              polaritymap check plant.yaml --format sarif > findings.sarif      for editors and build servers
             """) { plant, format, every };
         command.SetAction(parsed =>
         {
@@ -31,6 +32,8 @@ internal sealed class CheckCommand : ICommandFile
             CheckReport report = CheckReport.Of(traced);
             if (form == "json")
                 CheckJson.Write(report, context.Out);
+            else if (form == "sarif")
+                context.Out.Write(System.Text.Encoding.UTF8.GetString(DataFiles.Sarif(report)));
             else
                 new CheckText(context, parsed.GetValue(every)).Write(report);
             return report.Errors > 0 ? ExitStatus.Findings : ExitStatus.Clean;

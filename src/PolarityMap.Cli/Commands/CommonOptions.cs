@@ -16,7 +16,7 @@ internal static class CommonOptions
     public static Option<string> Format(params string[] further)
     {
         string[] forms = ["text", "json", .. further];
-        var option = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = string.Join('|', forms), DefaultValueFactory = static _ => "text" };
+        var option = new Option<string>("--format") { Description = $"text for people, json for programs{(further.Contains("sarif") ? ", sarif for editors and build servers" : "")}.", HelpName = string.Join('|', forms), DefaultValueFactory = static _ => "text" };
         option.AcceptOnlyFromAmong(forms);
         return option;
     }

@@ -7,6 +7,7 @@ using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
 using PolarityMap.Drawing.Views.Compare;
+using PolarityMap.Drawing.Views.Labels;
 using PolarityMap.Export;
 
 namespace PolarityMap.Cli.Commands;
@@ -29,6 +30,9 @@ internal sealed class DrawCommand : ICommandFile
     private readonly Option<string?> _orientation = Words("--orientation", "WAY", "Way round of the sheets", DrawChoice.Orientations);
     private readonly Option<string?> _split = Words("--split", "BY", "By what a set is divided into sheets", DrawChoice.Divisions);
     private readonly Option<bool> _fold = new("--fold-alike") { Description = "Draw channels that are alike once, with the range they stand for; what differs is drawn apart." };
+    private readonly Option<string?> _labelSheet = new("--label-sheet") { Description = $"How labels lie on the sheet, across x down: {LabelChoice.Form}; without it what is usual on the paper.", HelpName = "MEASURES" };
+    private readonly Option<bool> _labelFrames = new("--label-frames") { Description = "Print the outlines of the labels, for plain paper that is cut." };
+    private readonly Option<bool> _labelTest = new("--label-test-page") { Description = "Begin the labels with a page to hold against a label sheet." };
     private readonly Option<string?> _date = new("--date") { Description = "Date of issue for the title block, in place of the document's.", HelpName = "YYYY-MM-DD" };
     private readonly Option<string?> _revision = new("--revision") { Description = "Revision for the title block, in place of the document's.", HelpName = "TEXT" };
     private readonly Option<string?> _as = Words("--as", "FORM", "What a folder gets", SheetFileOptions.Formats);
@@ -53,10 +57,11 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml --network lighting -o lighting.svg
               polaritymap draw plant.yaml --steps --link SW-L/1 -o steps.pdf
               polaritymap draw plant.yaml --view card --link SW-L/1 -o card.pdf
+              polaritymap draw plant.yaml --view labels --paper Letter --label-test-page -o labels.pdf
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
             """)
         {
-            _plant, _output, _view, _steps, _beside, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _date, _revision, _as, _dpi, _bare,
+            _plant, _output, _view, _steps, _beside, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _labelSheet, _labelFrames, _labelTest, _date, _revision, _as, _dpi, _bare,
         };
         command.SetAction(parsed => Run(parsed, context));
         return command;
@@ -137,6 +142,12 @@ internal sealed class DrawCommand : ICommandFile
             Title = title,
             ExpectedEnds = ExpectedEnds.Of(report.Context),
             FoldAlike = parsed.GetValue(_fold),
+            Labels = new LabelOptions
+            {
+                Sheet = parsed.GetValue(_labelSheet) is { } measures ? LabelChoice.Of(measures) : null,
+                Frames = parsed.GetValue(_labelFrames),
+                TestPage = parsed.GetValue(_labelTest),
+            },
             Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one && orientation is null),
             Division = one ? SheetDivision.None : split is null ? SheetDivision.Network : (SheetDivision)DrawChoice.IndexOf(split, "division", DrawChoice.Divisions),
         };
@@ -144,6 +155,10 @@ internal sealed class DrawCommand : ICommandFile
         {
             IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, ViewCatalogue.Find(parsed.GetValue(_steps) ? "steps" : parsed.GetValue(_view)!)!);
             return planned.Count > 0 ? planned : throw NothingToDraw();
+        }
+        catch (LabelFitException small)
+        {
+            throw new CallException($"{small.Message}; say with --label-sheet how labels lie on the sheet");
         }
         catch (DrawingTooLargeException tooLarge)
         {

@@ -4,23 +4,26 @@ using PolarityMap.Documents.Schema;
 
 namespace PolarityMap.Cli.Commands;
 
-/// <summary><c>schema</c>: prints the JSON Schema of plant documents, for editors.</summary>
+/// <summary><c>schema [NAME]</c>: prints the JSON Schema of plant documents, for editors, or of a text that the program writes.</summary>
 internal sealed class SchemaCommand : ICommandFile
 {
     public Command Build(CommandContext context)
     {
         Option<string?> output = CommonOptions.Output("Write the schema to this file instead of the terminal.");
+        var name = new Argument<string?>("NAME") { HelpName = "NAME", Description = $"What the program writes: {string.Join(", ", OutputSchemas.Names)}; without it what you write, a plant document.", Arity = ArgumentArity.ZeroOrOne };
+        name.AcceptOnlyFromAmong([.. OutputSchemas.Names]);
         var command = new Command("schema",
             """
-            Print the JSON Schema (2020-12) of plant documents, so that an editor can help while you write.
+            Print the JSON Schema (2020-12) of plant documents, so that an editor can help while you write; or of JSON output.
 
             Examples:
               polaritymap schema -o plant.schema.json
               then begin a document with:  # yaml-language-server: $schema=plant.schema.json
-            """) { output };
+              polaritymap schema strands            the shape of 'polaritymap data PLANT strands'
+            """) { name, output };
         command.SetAction(parsed =>
         {
-            string schema = PlantSchema.Text();
+            string schema = parsed.GetValue(name) is { } wanted ? OutputSchemas.Text(wanted) : PlantSchema.Text();
             if (parsed.GetValue(output) is { } path)
                 WholeFile.Write(context.FullPath(path), schema);
             else

@@ -18,6 +18,8 @@ internal static class PlantFile
             return TracedPlant.Of(plant);
         if (format == "json")
             ProblemJson.Write(problems, context.Out);
+        else if (format == "sarif")
+            context.Out.Write(System.Text.Encoding.UTF8.GetString(SarifLog.Bytes(problems)));
         else
             context.Error.Write(problems.ToString());
         return null;

@@ -44,7 +44,7 @@ internal static class CatalogueJson
     }
 
     /// <summary>Pairs of addresses within the part, each pair once.</summary>
-    private static void WriteJoins(Utf8JsonWriter json, Shape shape)
+    public static void WriteJoins(Utf8JsonWriter json, Shape shape)
     {
         json.WriteStartArray("joins");
         for (int p = 0; p < shape.PositionCount; p++)

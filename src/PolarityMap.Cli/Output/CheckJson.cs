@@ -14,6 +14,18 @@ internal static class CheckJson
         json.WriteString("verdict", report.Verdict());
         json.WriteNumber("errors", report.Errors);
         json.WriteNumber("warnings", report.Warnings);
+        WriteLinks(json, report);
+        json.WriteStartArray("findings");
+        foreach (Finding finding in report.Findings)
+            WriteFinding(json, report, finding, strandsInFull: true);
+        json.WriteEndArray();
+        WriteRemarks(json, report);
+    });
+
+    /// <summary>What was meant, and whether it is proven.</summary>
+    public static void WriteLinks(Utf8JsonWriter json, CheckReport report)
+    {
+        Plant plant = report.Traced.Plant;
         json.WriteStartArray("links");
         foreach (LinkOutcome outcome in report.Context.Outcomes.All)
         {
@@ -22,19 +34,16 @@ internal static class CheckJson
             json.WriteString("from", plant.Address(written.From));
             json.WriteString("to", plant.Address(written.To));
             json.WriteBoolean("proven", report.IsProven(outcome));
-            json.WriteStartArray("strands");
-            foreach (int strand in outcome.Strands)
-                json.WriteNumberValue(report.Traced.NumberOf(strand));
-            json.WriteEndArray();
+            JsonText.WriteNumbers(json, "strands", outcome.Strands.Select(report.Traced.NumberOf));
             JsonText.WritePlace(json, outcome.Link.Place);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("findings");
-        foreach (Finding finding in report.Findings)
-            WriteFinding(json, report, finding);
-        json.WriteEndArray();
+    }
+
+    public static void WriteRemarks(Utf8JsonWriter json, CheckReport report)
+    {
         json.WriteStartArray("remarks");
         foreach (Remark remark in report.Remarks)
         {
@@ -45,9 +54,10 @@ internal static class CheckJson
         }
 
         json.WriteEndArray();
-    });
+    }
 
-    private static void WriteFinding(Utf8JsonWriter json, CheckReport report, Finding finding)
+    /// <summary>A finding as an object; its strands with their hops, or by their numbers where the reader has them elsewhere.</summary>
+    public static void WriteFinding(Utf8JsonWriter json, CheckReport report, Finding finding, bool strandsInFull)
     {
         json.WriteStartObject();
         json.WriteString("code", finding.Rule.Code);
@@ -58,14 +68,11 @@ internal static class CheckJson
         json.WriteString("message", finding.Message);
         json.WriteString("expected", finding.Expected);
         json.WriteString("actual", finding.Actual);
-        json.WriteStartArray("links");
-        foreach (int link in finding.Links)
-            json.WriteNumberValue(link);
-        json.WriteEndArray();
-        json.WriteStartArray("strands");
-        foreach (int strand in finding.Strands)
-            JsonText.WriteStrand(json, report.Traced, strand);
-        json.WriteEndArray();
+        JsonText.WriteNumbers(json, "links", finding.Links);
+        if (strandsInFull)
+            WriteStrands(json, report, finding);
+        else
+            JsonText.WriteNumbers(json, "strands", finding.Strands.Select(report.Traced.NumberOf));
         json.WriteStartArray("related");
         foreach (SourcePlace place in finding.Related)
         {
@@ -86,5 +93,13 @@ internal static class CheckJson
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    private static void WriteStrands(Utf8JsonWriter json, CheckReport report, Finding finding)
+    {
+        json.WriteStartArray("strands");
+        foreach (int strand in finding.Strands)
+            JsonText.WriteStrand(json, report.Traced, strand);
+        json.WriteEndArray();
     }
 }

@@ -14,20 +14,29 @@ internal static class JsonText
     /// <summary>Raised when a field changes its meaning or goes away; new fields do not raise it.</summary>
     public const int Version = 1;
 
-    public static void Write(TextWriter output, string format, Action<Utf8JsonWriter> body)
+    public static void Write(TextWriter output, string format, Action<Utf8JsonWriter> body) => output.Write(Encoding.UTF8.GetString(Bytes(format, body)));
+
+    /// <summary>The text as a file holds it: UTF-8 without a mark.</summary>
+    public static byte[] Bytes(string format, Action<Utf8JsonWriter> body) => Bytes(json =>
+    {
+        json.WriteString("format", format);
+        json.WriteNumber("version", Version);
+        body(json);
+    });
+
+    /// <summary>An object of a form that is not ours, laid out as all others.</summary>
+    public static byte[] Bytes(Action<Utf8JsonWriter> body)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             json.WriteStartObject();
-            json.WriteString("format", format);
-            json.WriteNumber("version", Version);
             body(json);
             json.WriteEndObject();
         }
 
-        output.Write(Encoding.UTF8.GetString(buffer.WrittenSpan));
-        output.Write('\n');
+        buffer.Write("\n"u8);
+        return buffer.WrittenSpan.ToArray();
     }
 
     public static void WritePlace(Utf8JsonWriter json, SourcePlace place)
@@ -37,11 +46,33 @@ internal static class JsonText
         json.WriteNumber("column", place.Column);
     }
 
+    public static void WritePlace(Utf8JsonWriter json, string name, SourcePlace place)
+    {
+        json.WriteStartObject(name);
+        WritePlace(json, place);
+        json.WriteEndObject();
+    }
+
+    public static void WriteNumbers(Utf8JsonWriter json, string name, IEnumerable<int> numbers)
+    {
+        json.WriteStartArray(name);
+        foreach (int number in numbers)
+            json.WriteNumberValue(number);
+        json.WriteEndArray();
+    }
+
     /// <summary>A strand as an object: number, both ends, and its hops.</summary>
     public static void WriteStrand(Utf8JsonWriter json, TracedPlant traced, int strand)
     {
-        ReadOnlySpan<int> positions = traced.Strands[strand];
         json.WriteStartObject();
+        WriteStrandFields(json, traced, strand);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The fields of a strand, into an object that may have more of them.</summary>
+    public static void WriteStrandFields(Utf8JsonWriter json, TracedPlant traced, int strand)
+    {
+        ReadOnlySpan<int> positions = traced.Strands[strand];
         json.WriteNumber("number", traced.NumberOf(strand));
         json.WriteBoolean("loop", traced.Strands.IsLoop(strand));
         if (!traced.Strands.IsLoop(strand))
@@ -54,7 +85,6 @@ internal static class JsonText
         foreach (Hop hop in traced.Hops(strand))
             WriteHop(json, traced, hop);
         json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     public static void WriteHop(Utf8JsonWriter json, TracedPlant traced, Hop hop)

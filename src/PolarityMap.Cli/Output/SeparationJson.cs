@@ -39,7 +39,8 @@ internal static class SeparationJson
         json.WriteEndArray();
     });
 
-    private static void WriteNetworks(Utf8JsonWriter json, Plant plant)
+    /// <summary>The networks of a plant with what they may share.</summary>
+    public static void WriteNetworks(Utf8JsonWriter json, Plant plant)
     {
         json.WriteStartArray("networks");
         foreach (Network network in plant.Networks)

@@ -2,6 +2,7 @@ using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
+using PolarityMap.Drawing.Views.Labels;
 
 namespace PolarityMap.Drawing.Views;
 
@@ -21,6 +22,9 @@ public sealed record ViewInput(TracedPlant Traced, Selection Selection)
 
     /// <summary>Draw channels that are alike once.</summary>
     public bool FoldAlike { get; init; }
+
+    /// <summary>How labels lie on their sheets.</summary>
+    public LabelOptions Labels { get; init; } = new();
 
     /// <summary>For strands that come out elsewhere than meant the position where they should.</summary>
     public IReadOnlyDictionary<int, int> ExpectedEnds { get; init; } = new Dictionary<int, int>();

@@ -65,6 +65,7 @@ internal static class GalleryIndex
             new Figure("desk-7.svg", "--part", "DESK7"),
             new Figure("faces/", "--view", "end-face", "--paper", "A4"),
             new Figure("cards/", "--view", "card", "--part", "DESK7"),
+            new Figure("labels/", "--view", "labels", "--link", "LX-SW/7", "--label-frames", "--label-test-page"),
         ])
         {
             Texts = [new PrintedText("plant.budget.txt", "budget", "plant.yaml"), new PrintedText("plant.separation.txt", "separation", "plant.yaml")],

@@ -8,7 +8,10 @@ namespace PolarityMap.Drawing.Views.Card;
 /// <summary>The head of a card: what it is of, and the marks of the document it was made from.</summary>
 internal sealed class CardHeading
 {
-    private const double Right = 26;
+    /// <summary>Room for the words at the right, beside the QR code.</summary>
+    private const double Right = 18;
+
+    private const double MarkGap = 1;
     private const double SmallCap = 2;
     private const double SmallLine = 3.2;
     private const double BlankShort = 9;
@@ -20,22 +23,33 @@ internal sealed class CardHeading
     private readonly List<string> _plant;
     private readonly List<(string Text, double Blank, double X, int Line)> _marks = [];
     private readonly double _width;
+    private readonly QrMark? _mark;
 
-    private CardHeading(string title, string what, PlantTitle plant, SheetFormat format)
+    private CardHeading(string title, string what, string address, PlantTitle plant, SheetFormat format)
     {
         _width = CardMeasures.Inside(format).Width;
-        double beside = _width - Right;
+        _mark = QrMark.Of(address);
+        double beside = WordsWidth - Right;
         _titleCap = format.WidthMm > SheetFormat.A6Portrait.WidthMm && FontMetrics.WidthMm(title, CapHeights.SheetTitle) <= beside ? CapHeights.SheetTitle : CapHeights.Part;
         Title = title;
         _title = CardWrap.Lines(title, beside, _titleCap, most: 5);
-        _what = CardWrap.Lines(what, beside, most: 3);
-        _plant = CardWrap.Lines(plant.Title, _width, most: 2);
+
+        // Below two lines of title nothing stands between the words and the code.
+        _what = CardWrap.Lines(what, _title.Count > 1 ? WordsWidth : beside, most: 3);
+        _plant = CardWrap.Lines(plant.Title, WordsWidth, most: 2);
         AppendMarks(plant);
     }
 
     public string Title { get; }
 
-    public double Height => (_title.Count * TitleLine) + (_what.Count * CardMeasures.Line) + (_plant.Count * CardMeasures.Line) + ((_marks.Count == 0 ? 0 : _marks[^1].Line + 1) * SmallLine) + 0.9;
+    public double Height => Math.Max(
+        (_title.Count * TitleLine) + (_what.Count * CardMeasures.Line) + (_plant.Count * CardMeasures.Line) + ((_marks.Count == 0 ? 0 : _marks[^1].Line + 1) * SmallLine) + 0.9,
+        MarkSide);
+
+    private double MarkSide => _mark is null ? 0 : _mark.Modules * QrMark.LeastModuleMm;
+
+    /// <summary>Width of the lines left of the QR code.</summary>
+    private double WordsWidth => _mark is null ? _width : _width - MarkSide - MarkGap;
 
     private double TitleLine => _titleCap + 1.7;
 
@@ -48,11 +62,11 @@ internal sealed class CardHeading
             string ends = first.First == first.Last
                 ? input.Traced.Address(first.First)
                 : $"{input.Traced.Address(first.First)} to {input.Traced.Address(first.Last)}";
-            return new CardHeading($"Strand {first.Number}: {ends}", What(input.Traced, EndPort(input.Traced, first.First), EndPort(input.Traced, first.Last)), input.Title, format);
+            return new CardHeading($"Strand {first.Number}: {ends}", What(input.Traced, EndPort(input.Traced, first.First), EndPort(input.Traced, first.Last)), input.Traced.Address(first.First), input.Title, format);
         }
 
         Link link = plant.Links[subject.Link];
-        return new CardHeading($"{plant.Address(link.From)} to {plant.Address(link.To)}", What(input.Traced, link.From.Port, link.To.Port), input.Title, format);
+        return new CardHeading($"{plant.Address(link.From)} to {plant.Address(link.To)}", What(input.Traced, link.From.Port, link.To.Port), plant.Address(link.From), input.Title, format);
     }
 
     /// <summary>The heading as drawn.</summary>
@@ -64,10 +78,12 @@ internal sealed class CardHeading
     {
         var elements = new List<SceneElement>
         {
-            new Label(left + _width, top + CapHeights.Strand + 0.3, card, CapHeights.Strand, Anchor.End, Palette.Ink),
+            new Label(left + WordsWidth, top + CapHeights.Strand + 0.3, card, CapHeights.Strand, Anchor.End, Palette.Ink),
         };
         if (sheet.Length > 0)
-            elements.Add(new Label(left + _width, top + CapHeights.Strand + 0.3 + SmallLine + 0.4, sheet, SmallCap, Anchor.End, Palette.MutedInk));
+            elements.Add(new Label(left + WordsWidth, top + CapHeights.Strand + 0.3 + SmallLine + 0.4, sheet, SmallCap, Anchor.End, Palette.MutedInk));
+        if (_mark is not null)
+            elements.Add(_mark.Draw(left + _width - MarkSide, top, QrMark.LeastModuleMm));
         double baseline = top + _titleCap;
         foreach (string line in _title)
         {
@@ -138,11 +154,11 @@ internal sealed class CardHeading
                 continue;
             bool empty = string.IsNullOrWhiteSpace(value);
             string text = empty ? caption : caption.Length > 0 ? $"{caption} {value}" : value!;
-            List<string> parts = CardWrap.Lines(text, _width, SmallCap, most: 2);
+            List<string> parts = CardWrap.Lines(text, WordsWidth, SmallCap, most: 2);
             foreach (string part in parts)
             {
                 double width = FontMetrics.WidthMm(part, SmallCap) + (empty ? blank + 0.8 : 0);
-                if (x > 0 && (x + width > _width || parts.Count > 1))
+                if (x > 0 && (x + width > WordsWidth || parts.Count > 1))
                 {
                     x = 0;
                     line++;

@@ -1,0 +1,20 @@
+namespace PolarityMap.Cli.Output;
+
+/// <summary>The published JSON Schemas of what the program writes; the files are docs/schemas/NAME-1.json.</summary>
+internal static class OutputSchemas
+{
+    /// <summary>The one list of formats, each without its <c>polaritymap/</c>.</summary>
+    public static IReadOnlyList<string> Names { get; } =
+    [
+        "plant", "strands", "findings", "check", "trace", "budget", "separation",
+        "rules", "limits", "application", "fibre", "catalogue", "problems",
+    ];
+
+    /// <summary>The schema of a format that is in <see cref="Names"/>.</summary>
+    public static string Text(string name)
+    {
+        using Stream stream = typeof(OutputSchemas).Assembly.GetManifestResourceStream($"schemas/{name}-{JsonText.Version}.json")!;
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}
