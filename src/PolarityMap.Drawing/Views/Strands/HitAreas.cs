@@ -30,12 +30,12 @@ internal static class HitAreas
         if (rows.Count == 0)
             return;
         foreach (Row row in rows)
-            areas.Add(new HitArea(At(sheetful, x, cell, row, row), row.Port.Ref, row.Place));
+            areas.Add(new HitArea(At(sheetful, x, cell, row, row), sheetful.PortOf(node, row), row.Place));
         if (SideWords.AreNone(node, rows))
             return;
         foreach (SideWords words in SideWords.Of(sheetful.Text, node, rows))
         {
-            PortRef port = rows[words.First].Port.Ref;
+            PortRef port = sheetful.PortOf(node, rows[words.First]);
             areas.Add(new HitArea(At(sheetful, left ? x : x - words.Width, cell + words.Width, rows[words.First], rows[words.Last]), port, 0));
         }
     }

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Plants;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -83,6 +84,9 @@ internal sealed class Sheetful
     /// <summary>The part of a box.</summary>
     public int PartOf(Node node) => Cast is null ? node.Part : Cast.Parts[node.Number];
 
+    /// <summary>The port of a row of a box.</summary>
+    public PortRef PortOf(Node node, Row row) => row.Port.Ref with { Part = PartOf(node) };
+
     /// <summary>True when other sheets take over its layout.</summary>
     public bool IsModel { get; private set; }
 
@@ -101,7 +105,7 @@ internal sealed class Sheetful
             return name.Model;
         int part = PartOf(name.Node);
         if (name.Row is { } row)
-            return name.Model with { Text = Input.Traced.Plant.Address(Text.Hops.Ports.Of(row.Port.Ref with { Part = part }).Mating!.Through!.Value) };
+            return name.Model with { Text = Input.Traced.Plant.Address(Text.Hops.Ports.Of(PortOf(name.Node, row)).Mating!.Through!.Value) };
         return name.Model with { Text = name.IsInside ? Text.Inside(name.Node, part) : Text.Name(part) };
     }
 

@@ -75,7 +75,7 @@ public sealed class LikeLayoutTests
     private static string[] Drawn(ViewInput input, bool takesOver)
     {
         IReadOnlyList<PlannedSheet> sheets = new StrandsView { TakesOverLayouts = takesOver }.Plan(input);
-        return [.. sheets.Select((s, i) => $"{s.Name} {s.Subject} {string.Join(' ', s.Parts.Order())}\n{SvgWriter.Write(s.Draw(new SheetPlace(i + 1, sheets.Count)), new SvgOptions { EmbedFont = false })}")];
+        return [.. sheets.Select((s, i) => $"{s.Name} {s.Subject} {string.Join(' ', s.Parts.Order())} {string.Join(' ', s.HitAreas())}\n{SvgWriter.Write(s.Draw(new SheetPlace(i + 1, sheets.Count)), new SvgOptions { EmbedFont = false })}")];
     }
 
     private static PaperChoice PaperOf(string name) => name == "A4"
