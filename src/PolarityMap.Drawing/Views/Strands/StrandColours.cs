@@ -10,7 +10,7 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// The one colour a strand has on a sheet: that of its fibre in the longest cable of more than two fibres that it passes, the
 /// first of equal ones, counted among the fibres of its near end; without such a cable, that of its number on the sheet.
 /// </summary>
-internal static class StrandColours
+public static class StrandColours
 {
     public static FibreColour Of(TracedPlant traced, int strand) => Of(traced, strand, traced.Hops(strand)).Colour;
 
