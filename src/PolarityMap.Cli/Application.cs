@@ -24,6 +24,7 @@ public static class Application
         new TraceCommand(),
         new BudgetCommand(),
         new DrawCommand(),
+        new ReportCommand(),
         new SeparationCommand(),
         new ExplainCommand(),
         new CatalogueCommand(),

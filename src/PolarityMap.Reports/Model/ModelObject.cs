@@ -24,14 +24,14 @@ public sealed class ModelObject : ScriptObject
     public ModelObject Flag(string name, bool flag) => Put(name, flag);
 
     /// <summary>Another object, or null where there is none.</summary>
-    public ModelObject Object(string name, ModelObject? part) => Put(name, part);
+    public ModelObject Inner(string name, ModelObject? part) => Put(name, part);
 
-    public ModelObject Objects(string name, IEnumerable<ModelObject> items) => Put(name, new ScriptArray(items));
+    public ModelObject List(string name, IEnumerable<ModelObject> items) => Put(name, new ScriptArray(items));
 
     public ModelObject Texts(string name, IEnumerable<string> texts) => Put(name, new ScriptArray(texts.Select(HtmlText.Of)));
 
     /// <summary>Objects that are made when a template first asks for them, since most do not.</summary>
-    public ModelObject ObjectsLater(string name, Func<IEnumerable<ModelObject>> items)
+    public ModelObject ListLater(string name, Func<IEnumerable<ModelObject>> items)
     {
         _later[name] = () => new ScriptArray(items());
         return Put(name, null);
@@ -44,7 +44,7 @@ public sealed class ModelObject : ScriptObject
         return Put(name, null);
     }
 
-    public override bool TryGetValue(TemplateContext context, SourceSpan span, string member, out object value)
+    public override bool TryGetValue(TemplateContext? context, SourceSpan span, string member, out object? value)
     {
         if (_later.Remove(member, out Func<object>? make))
             this[member] = make();

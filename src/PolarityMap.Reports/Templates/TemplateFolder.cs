@@ -11,8 +11,6 @@ public sealed class TemplateFolder
     /// <summary>The largest template, in bytes.</summary>
     public const int MostBytes = 1024 * 1024;
 
-    private const string Prefix = "report/";
-
     private readonly Func<string, string?>? _own;
     private readonly string _shownFolder;
     private readonly HashSet<string> _used = new(StringComparer.Ordinal);
@@ -33,10 +31,7 @@ public sealed class TemplateFolder
 
     /// <summary>The names of the templates inside the program, in order.</summary>
     public static IReadOnlyList<string> BuiltIn { get; } =
-    [
-        .. typeof(TemplateFolder).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
-            .Select(n => n[Prefix.Length..]).Order(StringComparer.Ordinal),
-    ];
+        [.. typeof(TemplateFolder).Assembly.GetManifestResourceNames().Order(StringComparer.Ordinal)];
 
     /// <summary>The templates of the user's folder that were asked for.</summary>
     public IReadOnlyCollection<string> OwnUsed => _used;
@@ -50,7 +45,7 @@ public sealed class TemplateFolder
     /// <exception cref="ArgumentException">There is none of this name.</exception>
     public static string TextOfBuiltIn(string name)
     {
-        using Stream stream = typeof(TemplateFolder).Assembly.GetManifestResourceStream(Prefix + name)
+        using Stream stream = typeof(TemplateFolder).Assembly.GetManifestResourceStream(name)
             ?? throw new ArgumentException($"no template '{name}' is built in", nameof(name));
         using var reader = new StreamReader(stream, Encoding.UTF8);
         return reader.ReadToEnd();
