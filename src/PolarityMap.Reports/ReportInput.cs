@@ -53,11 +53,17 @@ public sealed record ReportInput(CheckReport Check)
     private BudgetReport? _budget;
 
     /// <summary>A place as pages print it, such as <c>plant.yaml, line 12</c>.</summary>
-    public string Words(SourcePlace place)
+    public string Words(SourcePlace place) => place.Line == 0 ? FileOf(place) : $"{FileOf(place)}, line {place.Line}";
+
+    /// <summary>Places, those in one file together, such as <c>plant.yaml, lines 8, 9</c>.</summary>
+    public IEnumerable<string> Words(IEnumerable<SourcePlace> places) => places.GroupBy(FileOf).Select(file =>
     {
-        string file = DocumentFolder.Length > 0 && place.File.StartsWith(DocumentFolder, StringComparison.Ordinal) ? place.File[DocumentFolder.Length..] : place.File;
-        return place.Line == 0 ? file : $"{file}, line {place.Line}";
-    }
+        int[] lines = [.. file.Select(p => p.Line).Distinct().Order()];
+        return $"{file.Key}, {(lines.Length == 1 ? "line" : "lines")} {string.Join(", ", lines)}";
+    });
+
+    private string FileOf(SourcePlace place) =>
+        DocumentFolder.Length > 0 && place.File.StartsWith(DocumentFolder, StringComparison.Ordinal) ? place.File[DocumentFolder.Length..] : place.File;
 }
 
 /// <summary>Files of a report that belong together.</summary>

@@ -34,7 +34,7 @@ internal sealed class ReportCommand : ICommandFile
             Examples:
               polaritymap report plant.yaml -o report/
               polaritymap report plant.yaml -o report.html          only the page, for a phone
-              polaritymap report plant.yaml -o report/ --svg-only --templates our-templates/
+              polaritymap report plant.yaml -o report/ --svg-only --paper A3
             """) { _plant, _output, _templates, _paper, _svgOnly };
         command.SetAction(parsed => Run(parsed, context));
         return command;

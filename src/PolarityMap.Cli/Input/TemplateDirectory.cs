@@ -17,7 +17,7 @@ internal static class TemplateDirectory
             return new TemplateFolder();
         string folder = Path.GetFullPath(context.FullPath(named));
         return Directory.Exists(folder) ? new TemplateFolder(name => Read(named, folder, name), named)
-            : throw new CallException($"there is no folder '{named}' with templates; 'polaritymap report --list-templates' names those that can be replaced");
+            : throw new CallException($"there is no folder '{named}'; expected one with templates, such as {TemplateFolder.BuiltIn[0]}");
     }
 
     /// <summary>What to say of files in the folder that no page asked for: most likely a slip in a name.</summary>

@@ -64,7 +64,7 @@ internal static class StrandDiagram
             }
         }
 
-        html.Append("<h3 id=\"strands\">Strands in a table</h3>\n<div class=\"scroll\" role=\"group\" aria-label=\"Table of strands\" tabindex=\"0\">\n<table>\n<caption>Every strand from end to end, in the order of their numbers</caption>\n<thead><tr>");
+        html.Append("<div class=\"strand-table\">\n<h3 id=\"strands\">Strands in a table</h3>\n<div class=\"scroll\" role=\"group\" aria-label=\"Table of strands\" tabindex=\"0\">\n<table>\n<caption>Every strand from end to end, in the order of their numbers</caption>\n<thead><tr>");
         foreach (string head in (string[])["Strand", "Colour", "From", "To", "Parts passed", "Findings"])
             html.Append("<th scope=\"col\">").Append(head).Append("</th>");
         html.Append("</tr></thead>\n<tbody>\n");
@@ -80,7 +80,7 @@ internal static class StrandDiagram
             html.Append("</tr>\n");
         }
 
-        html.Append("</tbody>\n</table>\n</div>\n");
+        html.Append("</tbody>\n</table>\n</div>\n</div>\n");
     }
 
     private static void Cell(StringBuilder html, string text) => html.Append("<td>").Append(HtmlText.Of(text)).Append("</td>");

@@ -70,7 +70,7 @@ internal sealed class FindingModel
             .Text("family", first.Rule.Family).Text("severity", Word(first.Rule)).Text("place", _input.Words(first.Place))
             .Text("message", first.Message).Text("expected", first.Expected).Text("actual", first.Actual)
             .Text("why", first.Rule.Why).Text("clears", first.Rule.Clears).Text("source", first.Rule.Source)
-            .Texts("made_by", first.Related.Select(_input.Words).Distinct())
+            .Texts("made_by", _input.Words(first.Related))
             .Texts("links", first.Links.Select(l => $"{_input.Plant.Address(_input.Plant.Links[l].From)} to {_input.Plant.Address(_input.Plant.Links[l].To)}"))
             .List("strands", first.Strands.Take(MostStrandsTold).Select(s => new ModelObject()
                 .Number("number", traced.NumberOf(s)).Text("line", HopLine.Of(traced, s))

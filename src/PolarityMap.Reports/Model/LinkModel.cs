@@ -26,6 +26,7 @@ internal static class LinkModel
             }
         }
 
+        var shown = new HashSet<int>(input.View.Selection.Strands);
         foreach (LinkOutcome outcome in check.Context.Outcomes.All)
         {
             Link link = plant.Links[outcome.Index];
@@ -38,7 +39,7 @@ internal static class LinkModel
                 .Text("from_room", plant.Parts[link.From.Port.Part].Room).Text("to_room", plant.Parts[link.To.Port.Part].Room)
                 .Text("network", network >= 0 ? plant.Networks[network].Name : null)
                 .Text("application", (plant.Port(link.From.Port).Application ?? plant.Port(link.To.Port).Application)?.Name)
-                .List("strands", strands.Select(s => new ModelObject().Number("number", input.Traced.NumberOf(s))))
+                .List("strands", strands.Select(s => new ModelObject().Number("number", input.Traced.NumberOf(s)).Flag("is_shown", shown.Contains(s))))
                 .Flag("proven", proven).Text("verdict", proven ? "proven" : "not proven")
                 .List("findings", findings.Codes(own.Distinct())).Text("place", input.Words(link.Place));
         }
@@ -48,17 +49,20 @@ internal static class LinkModel
     {
         BudgetReport report = input.Budget;
         LimitProfile limits = report.Table.Limits;
+        var remarks = new RemarkMarks();
+        ModelObject[] rows = [.. report.Rows.Select(r => Row(report, r, remarks))];
         return new ModelObject()
             .Text("verdict", report.Rows.Count > 0 ? report.Verdict() : null)
             .Text("limits", limits.Name).Text("limits_meaning", limits.Meaning)
             .Text("mating_limit", $"{limits.MatingMax}").Text("splice_limit", $"{limits.SpliceMax}")
             .Text("formula", LossSum.Formula).Text("margin", report.Margin?.ToString())
-            .List("rows", report.Rows.Select(r => Row(report, r)))
+            .List("rows", rows)
+            .List("remarks", remarks.All.Select(r => new ModelObject().Text("mark", r.Mark).Text("text", r.Text)))
             .List("notes", report.Applications().Where(a => a.Note is not null)
                 .Select(a => new ModelObject().Text("application", a.Name).Text("text", a.Note)));
     }
 
-    private static ModelObject Row(BudgetReport report, BudgetRow row)
+    private static ModelObject Row(BudgetReport report, BudgetRow row, RemarkMarks marks)
     {
         StrandBudget? worst = row.Budget?.Worst;
         AcceptanceLimit? test = worst is null ? null : report.Table.Acceptance(worst);
@@ -73,6 +77,6 @@ internal static class LinkModel
             .Text("acceptance", test is null ? null : string.Join(", ", test.Tests.Select(t => $"{t.Limit} at {t.Wavelength}")))
             .Text("verdict", row.Budget is { } budget ? BudgetWords.Verdict(budget) : "not lit from end to end")
             .Text("state", row.Budget is null ? "open" : row.Budget.Exceeds ? "over" : row.Budget.IsJudged ? "fits" : "open")
-            .Texts("remarks", worst is null ? [] : BudgetWords.Remarks(worst, report.Margin));
+            .Texts("marks", worst is null ? [] : BudgetWords.Remarks(worst, report.Margin).Select(marks.Of));
     }
 }

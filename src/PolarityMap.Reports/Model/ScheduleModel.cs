@@ -38,13 +38,26 @@ internal static class ScheduleModel
         _ => "text",
     };
 
-    /// <summary>The rows of the table's body; the first cell of each names the row.</summary>
+    /// <summary>Long addresses may be broken behind their strokes, so that they do not make a column wide.</summary>
+    private static string Breakable(string html)
+    {
+        const int longest = 12;
+        if (html.Length <= longest || html.AsSpan().IndexOfAny('/', '~') < 0)
+            return html;
+        return string.Join(' ', html.Split(' ').Select(word => word.Length <= longest ? word
+            : word.Replace("/", "/<wbr>", StringComparison.Ordinal).Replace("~", "~<wbr>", StringComparison.Ordinal)));
+    }
+
+    /// <summary>The rows of the table's body. The first cell of each names the row; where rows share it, the first of them is marked.</summary>
     private static Markup Body(Schedule schedule, int[] shown)
     {
         var html = new StringBuilder(schedule.Rows.Count * shown.Length * 16);
+        Cell last = default;
+        bool groups = schedule.Rows.Count > 1 && Enumerable.Range(1, schedule.Rows.Count - 1).Any(r => schedule.Rows[r][0] == schedule.Rows[r - 1][0]);
         foreach (IReadOnlyList<Cell> row in schedule.Rows)
         {
-            html.Append("<tr>");
+            html.Append(groups && row[0] != last ? "<tr class=\"first\">" : "<tr>");
+            last = row[0];
             for (int i = 0; i < shown.Length; i++)
             {
                 CellKind kind = schedule.Columns[shown[i]].Kind;
@@ -54,7 +67,7 @@ internal static class ScheduleModel
                     CellKind.Blank => " class=\"blank\">",
                     _ => " class=\"figure\">",
                 });
-                html.Append(HtmlText.Of(Words(kind, row[shown[i]]))).Append(i == 0 ? "</th>" : "</td>");
+                html.Append(Breakable(HtmlText.Of(Words(kind, row[shown[i]])))).Append(i == 0 ? "</th>" : "</td>");
             }
 
             html.Append("</tr>\n");

@@ -29,6 +29,7 @@ public static class PaperPage
             .Inner("paper", new ModelObject()
                 .Inner("schedule", ScheduleModel.Of(schedule))
                 .Text("shape", columns <= MostUprightColumns ? "upright" : columns <= MostUsualColumns ? "wide" : "widest")
+                .Flag("to_fill", schedule.Columns.Any(c => c.Kind == CellKind.Blank))
                 .List("cautions", isTermination ? FieldTerminationNotes.Cautions.Select(Note) : [])
                 .List("steps", isTermination ? FieldTerminationNotes.Preparation.Select(Note) : []));
         return ContentPolicy.Apply(new PageRenderer(folder).Render(Template, model));
