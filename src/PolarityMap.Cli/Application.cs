@@ -25,6 +25,8 @@ public static class Application
         new BudgetCommand(),
         new DrawCommand(),
         new SeparationCommand(),
+        new ExportCommand(),
+        new ImportCommand(),
         new ExplainCommand(),
         new CatalogueCommand(),
         new SchemaCommand(),
