@@ -26,6 +26,8 @@ public static class Application
         new DrawCommand(),
         new ReportCommand(),
         new SeparationCommand(),
+        new ExportCommand(),
+        new ImportCommand(),
         new ExplainCommand(),
         new CatalogueCommand(),
         new SchemaCommand(),

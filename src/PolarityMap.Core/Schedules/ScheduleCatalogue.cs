@@ -14,6 +14,8 @@ public static class ScheduleCatalogue
         new LabelSchedule(),
         new TestSheet(),
         new TerminationSheet(),
+        new NetworkList(),
+        new PlantSettings(),
     ];
 
     /// <summary>The schedule with this name, or null.</summary>

@@ -31,7 +31,7 @@ public sealed class ConnectionSchedule : ScheduleKind
         new("meets", "Meets"),
         new("keys", "Keys"),
         new("through", "Through"),
-        new("fibre", "Fibre", CellKind.Whole),
+        new("fibre-number", "Fibre no.", CellKind.Whole),
         new("colour", "Fibre colour"),
         new("length", "Length (m)", CellKind.Metres),
         new("kind", "Kind", ForPrograms: true),
@@ -113,7 +113,7 @@ public sealed class ConnectionSchedule : ScheduleKind
         {
             if (plant.Fits(mating))
                 continue;
-            string keys = plant.Port(mating.A).Face.Family == ConnectorFamily.Array || plant.Port(mating.B).Face.Family == ConnectorFamily.Array ? mating.Keys.Word() : "";
+            string keys = plant.Port(mating.A).Face.Family == ConnectorFamily.Array && plant.Port(mating.B).Face.Family == ConnectorFamily.Array ? mating.Keys.Word() : "";
             yield return Row(parts, mating.A.Part, "does not fit", "", plant.Address(mating.A), plant.Address(mating.B), keys, mating.Through is { } adapter ? plant.Address(adapter) : "");
         }
 

@@ -26,7 +26,7 @@ public sealed class PartsList : ScheduleKind
         new("total-length", "Length together (m)", CellKind.Metres),
         new("key-code", "Key code"),
         new("description", "Description"),
-        new("network", "Network"),
+        new("networks", "Networks"),
         new("names", "Names"),
     ];
 
@@ -40,10 +40,11 @@ public sealed class PartsList : ScheduleKind
             Part part = plant.Parts[i];
             var alike = new Alike(
                 part.Kind, PartFacts.Type(part), part.Length?.Millimetres ?? -1, part.Fibre?.Name, KeyCode(plant, i),
-                PartFacts.Network(plant, part), PartFacts.Attributes(part, IsElsewhere));
+                PartFacts.Attributes(part, IsElsewhere));
             if (!items.TryGetValue(alike, out Item? item))
                 inOrder.Add(items[alike] = item = new Item(part, alike));
             item.Count++;
+            item.AddNetworks(plant, part);
             if (part.IsInline)
                 item.Unnamed++;
             else if (item.Names.Count < MostNames)
@@ -63,7 +64,7 @@ public sealed class PartsList : ScheduleKind
             Cell.Of(number), Cell.Of(item.Count), Cell.Of(item.Alike.Type), Cell.Of(item.Part.Kind),
             fibres > 0 ? Cell.Of(fibres) : Cell.Empty, Cell.Of(fibres > 0 ? item.Part.Fibre?.Name : null), Cell.Of(item.Part.Length),
             item.Part.Length is { } l ? Cell.OfMetres(l.Millimetres * item.Count / 1000m) : Cell.Empty,
-            Cell.Of(item.Alike.KeyCode), Cell.Of(item.Alike.Attributes), Cell.Of(item.Alike.Network), Cell.Of(Names(item)),
+            Cell.Of(item.Alike.KeyCode), Cell.Of(item.Alike.Attributes), Cell.Of(string.Join(", ", item.Networks)), Cell.Of(Names(item)),
         ];
     }
 
@@ -101,7 +102,7 @@ public sealed class PartsList : ScheduleKind
         return string.Join(", ", codes);
     }
 
-    private readonly record struct Alike(string Kind, string Type, long Length, string? Fibre, string KeyCode, string Network, string Attributes);
+    private readonly record struct Alike(string Kind, string Type, long Length, string? Fibre, string KeyCode, string Attributes);
 
     private sealed class Item(Part part, Alike alike)
     {
@@ -114,5 +115,16 @@ public sealed class PartsList : ScheduleKind
         public int Unnamed { get; set; }
 
         public List<string> Names { get; } = [];
+
+        public List<string> Networks { get; } = [];
+
+        public void AddNetworks(Plant plant, Part part)
+        {
+            foreach (int network in part.PortNetworks.Count > 0 ? part.PortNetworks : [part.Network])
+            {
+                if (network >= 0 && !Networks.Contains(plant.Networks[network].Name))
+                    Networks.Add(plant.Networks[network].Name);
+            }
+        }
     }
 }
