@@ -2,6 +2,7 @@ using PolarityMap.Cli.Input;
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
+using PolarityMap.Documents.Tables;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
 using PolarityMap.Export;
@@ -16,6 +17,9 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
 {
     /// <summary>The page that a reader opens first.</summary>
     public const string PageName = "index.html";
+
+    /// <summary>What programs need to read the tables back; the page tells it in its own words, so it is no paper.</summary>
+    private static readonly string[] s_tablesOnly = ["networks", "plant"];
 
     /// <summary>Dots per inch of the overview as a picture: fine enough to read, small enough to send.</summary>
     private const int OverviewDotsPerInch = 150;
@@ -54,7 +58,7 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
     public void Write(ReportInput input, string target)
     {
         using ReportFolder folder = ReportFolder.Begin(context, target);
-        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder) };
+        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder), Tables(input, folder) };
         progress.Say("writing the page");
         folder.Add(PageName, ReportPage.Write(input with { Files = [.. groups.Where(g => g.Files.Count > 0)] }, templates));
         progress.Say("putting the report in its place");
@@ -84,7 +88,7 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
     private FileGroup Papers(ReportInput input, ReportFolder folder)
     {
         var files = new List<ReportFile>();
-        foreach (Schedule schedule in input.Schedules)
+        foreach (Schedule schedule in input.Schedules.Where(s => !s_tablesOnly.Contains(s.Name)))
         {
             progress.Say($"writing papers: {schedule.Title}");
             string path = $"papers/{schedule.Name}.html";
@@ -93,6 +97,30 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
         }
 
         return new FileGroup("Papers to print", files);
+    }
+
+    private FileGroup Tables(ReportInput input, ReportFolder folder)
+    {
+        const string workbook = "tables/schedules.xlsx";
+        progress.Say("writing tables");
+        try
+        {
+            folder.Add(workbook, XlsxWriter.Write(input.Schedules));
+        }
+        catch (TableException tooLarge)
+        {
+            throw new CallException($"'{workbook}' cannot be written: {tooLarge.Message}");
+        }
+
+        var files = new List<ReportFile> { new(workbook, "All schedules", "a workbook with a sheet for each") };
+        foreach (Schedule schedule in input.Schedules)
+        {
+            string path = $"tables/{schedule.Name}.csv";
+            folder.Add(path, CsvWriter.Write(schedule));
+            files.Add(new ReportFile(path, schedule.Title, "CSV"));
+        }
+
+        return new FileGroup("Tables for spreadsheets", files);
     }
 
     private FileGroup Drawings(ReportInput input, ReportFolder folder)

@@ -64,7 +64,7 @@ internal static class StrandDiagram
             }
         }
 
-        html.Append("<div class=\"strand-table\">\n<h3 id=\"strands\">Strands in a table</h3>\n<div class=\"scroll\" role=\"group\" aria-label=\"Table of strands\" tabindex=\"0\">\n<table>\n<caption>Every strand from end to end, in the order of their numbers</caption>\n<thead><tr>");
+        html.Append("<div class=\"strand-table\">\n<h3 id=\"strands\">Strands in a table</h3>\n<div class=\"scroll rows\" role=\"group\" aria-label=\"Table of strands\" tabindex=\"0\">\n<table>\n<caption>Every strand from end to end, in the order of their numbers</caption>\n<thead><tr>");
         foreach (string head in (string[])["Strand", "Colour", "From", "To", "Parts passed", "Findings"])
             html.Append("<th scope=\"col\">").Append(head).Append("</th>");
         html.Append("</tr></thead>\n<tbody>\n");

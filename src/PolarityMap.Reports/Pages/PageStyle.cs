@@ -9,7 +9,7 @@ internal static class PageStyle
     public static string Font { get; } =
         $"@font-face {{ font-family: '{FontMetrics.Family}'; src: url(data:font/ttf;base64,{EmbeddedFont.Base64}) format('truetype') }}\n";
 
-    /// <summary>Style sheets one after the other.</summary>
+    /// <summary>Style sheets one after the other, with the font in front.</summary>
     /// <exception cref="TemplateException">One of them would end the element that it stands in.</exception>
     public static string Of(TemplateFolder folder, params string[] files)
     {

@@ -18,11 +18,15 @@ public static class PaperPage
 
     /// <summary>The page in HTML. Equal input gives equal text.</summary>
     /// <exception cref="TemplateException">A template is wrong.</exception>
-    public static string Write(ReportInput input, Schedule schedule, TemplateFolder folder)
+    public static string Write(ReportInput input, Schedule schedule, TemplateFolder folder) =>
+        ContentPolicy.Apply(new PageRenderer(folder).Render(Template, ModelOf(input, schedule, folder)));
+
+    /// <summary>What the template sees.</summary>
+    internal static ModelObject ModelOf(ReportInput input, Schedule schedule, TemplateFolder folder)
     {
         bool isTermination = schedule.Name == "terminations";
         int columns = schedule.Columns.Count(c => !c.ForPrograms);
-        ModelObject model = new ModelObject()
+        return new ModelObject()
             .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css", "paper.css"))))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
@@ -32,7 +36,6 @@ public static class PaperPage
                 .Flag("to_fill", schedule.Columns.Any(c => c.Kind == CellKind.Blank))
                 .List("cautions", isTermination ? FieldTerminationNotes.Cautions.Select(Note) : [])
                 .List("steps", isTermination ? FieldTerminationNotes.Preparation.Select(Note) : []));
-        return ContentPolicy.Apply(new PageRenderer(folder).Render(Template, model));
     }
 
     private static ModelObject Note(FieldNote note) => new ModelObject().Text("text", note.Text).Text("source", note.Source);

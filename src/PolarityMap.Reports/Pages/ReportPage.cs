@@ -16,12 +16,16 @@ public static class ReportPage
 
     /// <summary>The page in HTML. Equal input gives equal text.</summary>
     /// <exception cref="TemplateException">A template is wrong.</exception>
-    public static string Write(ReportInput input, TemplateFolder folder)
+    public static string Write(ReportInput input, TemplateFolder folder) =>
+        ContentPolicy.Apply(new PageRenderer(folder).Render(Template, ModelOf(input, folder)));
+
+    /// <summary>What the template sees.</summary>
+    internal static ModelObject ModelOf(ReportInput input, TemplateFolder folder)
     {
         var findings = new FindingModel(input);
         DiagramSection diagram = StrandDiagram.Of(input);
         Schedule? parts = input.Schedules.FirstOrDefault(s => s.Name == "parts");
-        ModelObject model = new ModelObject()
+        return new ModelObject()
             .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css") + diagram.Style)).Html("script", new Markup(diagram.Script)).Flag("has_script", diagram.Script.Length > 0))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
@@ -34,7 +38,6 @@ public static class ReportPage
             .List("colours", Colours(input))
             .List("files", input.Files.Select(g => new ModelObject().Text("title", g.Title)
                 .List("files", g.Files.Select(f => new ModelObject().Text("path", f.Path).Text("title", f.Title).Text("purpose", f.Purpose)))));
-        return ContentPolicy.Apply(new PageRenderer(folder).Render(Template, model));
     }
 
     /// <summary>The colours of the strands, in the order of their sequence.</summary>

@@ -13,7 +13,7 @@ public sealed class ReportCommandTests
 
         Assert.Equal((0, "", "4 of 4 links are proven. Nothing was found.\nOpen out/index.html\n"), (outcome.Status, outcome.Error, outcome.Out));
         IReadOnlyList<string> files = bench.Files();
-        foreach (string expected in (string[])["out/index.html", "out/contents.sha256", "out/drawings/drawings.pdf", "out/drawings/overview.png", "out/papers/connections.html", "out/papers/tests.html"])
+        foreach (string expected in (string[])["out/index.html", "out/contents.sha256", "out/drawings/drawings.pdf", "out/drawings/overview.png", "out/papers/connections.html", "out/papers/tests.html", "out/tables/schedules.xlsx", "out/tables/connections.csv"])
             Assert.Contains(expected, files);
         Assert.Contains(files, f => f.StartsWith("out/drawings/", StringComparison.Ordinal) && f.EndsWith(".svg", StringComparison.Ordinal));
     }
