@@ -6,6 +6,9 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error)
     /// <summary>Colour is used only on a terminal and never when NO_COLOR is set.</summary>
     public bool Colour { get; init; }
 
+    /// <summary>Whether somebody sees the error writer as it is written: only then is progress shown.</summary>
+    public bool IsErrorTerminal { get; init; }
+
     /// <summary>Paths that are not rooted are taken from here.</summary>
     public string Folder { get; init; } = ".";
 
@@ -18,6 +21,7 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error)
         var error = new StreamWriter(Console.OpenStandardError(), new System.Text.UTF8Encoding(false), 1024) { NewLine = "\n", AutoFlush = true };
         return new CommandContext(output, error)
         {
+            IsErrorTerminal = !Console.IsErrorRedirected,
             Colour = !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
         };
     }

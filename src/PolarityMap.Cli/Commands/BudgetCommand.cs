@@ -40,7 +40,7 @@ internal sealed class BudgetCommand : ICommandFile
             if (PlantFile.Trace(parsed.GetValue(plant)!, form, context) is not { } traced)
                 return ExitStatus.Wrong;
             BudgetTable table = profile is null ? BudgetTable.Of(traced) : BudgetTable.Of(traced, profile);
-            var report = new BudgetReport(table, Rows(table, parsed.GetValue(link)), parsed.GetValue(all));
+            BudgetReport report = Asked(BudgetReport.Of(table, parsed.GetValue(all)), parsed.GetValue(link));
             if (form == "json")
                 BudgetJson.Write(report, context.Out);
             else
@@ -59,25 +59,17 @@ internal sealed class BudgetCommand : ICommandFile
             + (near is null ? "" : $"; did you mean '{near}'?"));
     }
 
-    /// <summary>Every link in the order of the document, lit or not, then pairs of ports without one; or those at an address.</summary>
-    private static List<BudgetRow> Rows(BudgetTable table, string? address)
+    /// <summary>All links, or those at an address.</summary>
+    private static BudgetReport Asked(BudgetReport report, string? address)
     {
-        Plant plant = table.Traced.Plant;
-        var rows = new List<BudgetRow>();
-        for (int i = 0; i < plant.Links.Count; i++)
-            rows.Add(new BudgetRow(i, plant.Links[i].From, plant.Links[i].To, table.OfLink(i)));
-        foreach (LinkBudget budget in table.Links)
-        {
-            if (budget.Link < 0)
-                rows.Add(new BudgetRow(-1, budget.From, budget.To, budget));
-        }
-
         if (address is null)
-            return rows;
-        List<BudgetRow> asked = rows.FindAll(r => plant.Address(r.From) == address || plant.Address(r.To) == address
-            || plant.Address(r.From.Port) == address || plant.Address(r.To.Port) == address);
+            return report;
+        Plant plant = report.Plant;
+        IReadOnlyList<BudgetRow> rows = report.Rows;
+        List<BudgetRow> asked = [.. rows.Where(r => plant.Address(r.From) == address || plant.Address(r.To) == address
+            || plant.Address(r.From.Port) == address || plant.Address(r.To.Port) == address)];
         if (asked.Count > 0)
-            return asked;
+            return report with { Rows = asked };
         string? near = NearestWord.Find(address, rows.SelectMany(r => new[] { plant.Address(r.From), plant.Address(r.To) }));
         throw new CallException($"no link has an end at '{address}'" + (near is null ? "" : $"; did you mean '{near}'?"));
     }

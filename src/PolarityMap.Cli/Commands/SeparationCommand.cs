@@ -1,6 +1,7 @@
 using System.CommandLine;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
+using PolarityMap.Core.Checks;
 
 namespace PolarityMap.Cli.Commands;
 

@@ -18,17 +18,8 @@ internal sealed class CheckText(CommandContext context, bool every)
         TextWriter output = context.Out;
         Plant plant = report.Traced.Plant;
         output.WriteLine(_paint.Strong(plant.Title.Title));
-        var groups = new List<List<Finding>>();
-        foreach (Finding finding in report.Findings)
-        {
-            List<Finding>? alike = every ? null : groups.Find(g => Alike(g[0], finding));
-            if (alike is null)
-                groups.Add([finding]);
-            else
-                alike.Add(finding);
-        }
-
-        foreach (List<Finding> group in groups)
+        IReadOnlyList<IReadOnlyList<Finding>> groups = every ? [.. report.Findings.Select(f => (Finding[])[f])] : AlikeFindings.Of(report.Findings);
+        foreach (IReadOnlyList<Finding> group in groups)
         {
             output.WriteLine();
             WriteFinding(report, group);
@@ -56,10 +47,7 @@ internal sealed class CheckText(CommandContext context, bool every)
             context.Out.WriteLine($"and {report.Remarks.Count - shown} more remarks, which --every shows");
     }
 
-    private static bool Alike(Finding a, Finding b) =>
-        a.Rule == b.Rule && a.Related.Count > 0 && a.Related.SequenceEqual(b.Related);
-
-    private void WriteFinding(CheckReport report, List<Finding> group)
+    private void WriteFinding(CheckReport report, IReadOnlyList<Finding> group)
     {
         TextWriter output = context.Out;
         Finding first = group[0];

@@ -143,7 +143,7 @@ internal static class SheetFiles
         string[] names = new string[sheets.Length];
         for (int i = 0; i < names.Length; i++)
         {
-            string plain = string.Concat(sheets[i].Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+            string plain = FileName.Of(sheets[i]);
             string name = plain;
             for (int n = 2; !taken.Add(name); n++)
                 name = $"{plain}-{n}";

@@ -49,6 +49,12 @@ public abstract class PartKind
     /// <summary>True for cords and the like, which a run may mention without naming them.</summary>
     public virtual bool IsCable => false;
 
+    /// <summary>True for patch cords, which hands plug and unplug; other cables stay where they are laid.</summary>
+    public virtual bool IsCord => false;
+
+    /// <summary>The word of <c>pins</c> that a plant which pins its trunks has in mind for this kind, or null where it makes no difference.</summary>
+    public virtual string? PinsBesidePinnedTrunks => null;
+
     /// <summary>Builds the shape, or reports faults and returns null.</summary>
     public abstract Shape? Build(AttributeValues values, List<AttributeFault> faults);
 

@@ -140,6 +140,13 @@ public sealed record Part
         init => _is = _is with { IsInline = value };
     }
 
+    /// <summary>What was said of the part, for those who write it out again; null where its shape was built by hand.</summary>
+    public AttributeValues? Values
+    {
+        get => _is.Values;
+        init => _is = _is with { Values = value };
+    }
+
     private sealed record Description(string Kind, Shape Shape, SourcePlace Place)
     {
         public int Network { get; init; } = -1;
@@ -171,5 +178,7 @@ public sealed record Part
         public bool IsAsBuilt { get; init; }
 
         public bool IsInline { get; init; }
+
+        public AttributeValues? Values { get; init; }
     }
 }

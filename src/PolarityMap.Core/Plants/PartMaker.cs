@@ -31,6 +31,7 @@ public static class PartMaker
             Room = values.Word("room"),
             Note = values.Word("note"),
             SpareLegs = values.Numbers("spare"),
+            Values = values,
         };
     }
 

@@ -1,4 +1,4 @@
-using PolarityMap.Cli.Output;
+using PolarityMap.Core.Plants;
 using Xunit;
 
 namespace PolarityMap.Cli.Tests.Output;

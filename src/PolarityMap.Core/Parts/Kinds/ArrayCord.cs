@@ -15,6 +15,8 @@ public sealed class ArrayCord : PartKind
 
     public override bool IsCable => true;
 
+    public override bool IsCord => true;
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults) =>
         ArrayCable.Build(values, legs: 1, pinnedByDefault: false, faults);
 

@@ -17,6 +17,8 @@ public sealed class Cassette : PartKind
         Connectors.ArrayLoss, Connectors.ExpectedArrayLoss, Connectors.DuplexLoss, Connectors.ExpectedDuplexLoss,
     ];
 
+    public override string? PinsBesidePinnedTrunks => "unpinned";
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         IReadOnlyList<DuplexPair>? pairs = TransitionWiring.Pairs(values, faults);

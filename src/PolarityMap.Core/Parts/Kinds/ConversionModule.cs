@@ -19,6 +19,8 @@ public sealed class ConversionModule : PartKind
         Connectors.ArrayPolish, Connectors.ArrayLoss, Connectors.ExpectedArrayLoss,
     ];
 
+    public override string? PinsBesidePinnedTrunks => "unpinned";
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         if (ConversionWiring.Rows(values, faults) is not { } rows)

@@ -24,6 +24,8 @@ public sealed class DuplexCord : PartKind
 
     public override bool IsCable => true;
 
+    public override bool IsCord => true;
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         string reversed = values.Word("reversed")!;

@@ -25,6 +25,8 @@ public sealed class Outlet : PartKind
         Connectors.ArrayLoss, Connectors.ExpectedArrayLoss, Connectors.DuplexLoss, Connectors.ExpectedDuplexLoss,
     ];
 
+    public override string? PinsBesidePinnedTrunks => "unpinned";
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         if (values.Word("rear") == "array")

@@ -16,6 +16,8 @@ public sealed class SimplexCord : PartKind
 
     public override bool IsCable => true;
 
+    public override bool IsCord => true;
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         var shape = new ShapeBuilder();

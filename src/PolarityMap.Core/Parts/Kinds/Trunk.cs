@@ -21,6 +21,8 @@ public sealed class Trunk : PartKind
 
     public override bool IsCable => true;
 
+    public override string? PinsBesidePinnedTrunks => "both";
+
     public override Shape? Build(AttributeValues values, List<AttributeFault> faults)
     {
         int legs = values.WholeNumber("legs");

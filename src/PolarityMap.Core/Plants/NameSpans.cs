@@ -1,7 +1,7 @@
-namespace PolarityMap.Cli.Output;
+namespace PolarityMap.Core.Plants;
 
 /// <summary>Many names in few words: names that count up together are told by the first and the last, such as <c>DC1 … DC16</c>.</summary>
-internal static class NameSpans
+public static class NameSpans
 {
     /// <summary>The most spans written out; what follows is counted.</summary>
     private const int MostSpans = 4;

@@ -1,18 +1,33 @@
-using PolarityMap.Core.Budget;
 using PolarityMap.Core.Optics;
 using PolarityMap.Core.Plants;
 
-namespace PolarityMap.Cli.Output;
+namespace PolarityMap.Core.Budget;
 
 /// <summary>One line of the table: a link and what it loses; null where nothing lights it from end to end.</summary>
-internal sealed record BudgetRow(int Link, LinkEnd From, LinkEnd To, LinkBudget? Budget);
+public sealed record BudgetRow(int Link, LinkEnd From, LinkEnd To, LinkBudget? Budget);
 
-/// <summary>What <c>budget</c> has to say.</summary>
+/// <summary>The budgets of links with their verdict, for the table, reports and programs alike.</summary>
 /// <param name="Table">The budgets of the plant.</param>
 /// <param name="Rows">The links that were asked for.</param>
 /// <param name="All">Whether every strand is told, or only the worst of each link.</param>
-internal sealed record BudgetReport(BudgetTable Table, IReadOnlyList<BudgetRow> Rows, bool All)
+public sealed record BudgetReport(BudgetTable Table, IReadOnlyList<BudgetRow> Rows, bool All)
 {
+    /// <summary>Every link in the order of the document, lit or not, then pairs of ports without one.</summary>
+    public static BudgetReport Of(BudgetTable table, bool all = false)
+    {
+        Plant plant = table.Traced.Plant;
+        var rows = new List<BudgetRow>();
+        for (int i = 0; i < plant.Links.Count; i++)
+            rows.Add(new BudgetRow(i, plant.Links[i].From, plant.Links[i].To, table.OfLink(i)));
+        foreach (LinkBudget budget in table.Links)
+        {
+            if (budget.Link < 0)
+                rows.Add(new BudgetRow(-1, budget.From, budget.To, budget));
+        }
+
+        return new BudgetReport(table, rows, all);
+    }
+
     public Plant Plant => Table.Traced.Plant;
 
     public Decibel? Margin => Plant.Practice.Margin;
@@ -54,6 +69,6 @@ internal sealed record BudgetReport(BudgetTable Table, IReadOnlyList<BudgetRow> 
     }
 
     /// <summary>The applications of the rows, each once in the order of the rows.</summary>
-    public IReadOnlyList<Core.Optics.Application> Applications() =>
-        [.. Rows.Where(r => r.Budget is not null).SelectMany(r => r.Budget!.Strands).Select(s => s.Application).OfType<Core.Optics.Application>().Distinct()];
+    public IReadOnlyList<Application> Applications() =>
+        [.. Rows.Where(r => r.Budget is not null).SelectMany(r => r.Budget!.Strands).Select(s => s.Application).OfType<Application>().Distinct()];
 }

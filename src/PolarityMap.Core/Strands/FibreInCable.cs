@@ -1,11 +1,10 @@
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
-using PolarityMap.Core.Strands;
 
-namespace PolarityMap.Drawing.Views.Card;
+namespace PolarityMap.Core.Strands;
 
 /// <summary>Which fibre of a cable a strand rides on.</summary>
-internal static class FibreInCable
+public static class FibreInCable
 {
     /// <summary>
     /// The number of the fibre among those of the connector or bare end at the cable's near end, from 1; 0 where the part is no

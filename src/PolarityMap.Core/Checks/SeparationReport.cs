@@ -1,12 +1,11 @@
-using PolarityMap.Core.Checks;
 using PolarityMap.Core.Checks.Rules;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
-namespace PolarityMap.Cli.Output;
+namespace PolarityMap.Core.Checks;
 
-/// <summary>What <c>separation</c> has to say: how the networks keep apart, and the findings on that.</summary>
-internal sealed record SeparationReport(TracedPlant Traced, Separation Separation, IReadOnlyList<Finding> Findings)
+/// <summary>How the networks of a plant keep apart, and the findings on that.</summary>
+public sealed record SeparationReport(TracedPlant Traced, Separation Separation, IReadOnlyList<Finding> Findings)
 {
     public Plant Plant => Traced.Plant;
 
@@ -17,10 +16,17 @@ internal sealed record SeparationReport(TracedPlant Traced, Separation Separatio
     public static SeparationReport Of(TracedPlant traced)
     {
         var context = new CheckContext(traced);
+        return Of(context, Checker.Check(context));
+    }
 
+    /// <summary>The same of a plant that is checked already.</summary>
+    /// <param name="context">The plant and what the rules worked out.</param>
+    /// <param name="all">All findings.</param>
+    public static SeparationReport Of(CheckContext context, IReadOnlyList<Finding> all)
+    {
         // Interfaces of two networks that are joined are a wrong destination to the checker, and the end of separation as well.
-        Finding[] findings = [.. Checker.Check(context).Where(f => f.Rule.Family == "separation" || f.Rule is WrongNetwork)];
-        return new SeparationReport(traced, context.Separation, findings);
+        Finding[] findings = [.. all.Where(f => f.Rule.Family == "separation" || f.Rule is WrongNetwork)];
+        return new SeparationReport(context.Traced, context.Separation, findings);
     }
 
     /// <summary>The verdict in one or two sentences.</summary>

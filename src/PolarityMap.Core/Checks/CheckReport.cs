@@ -1,10 +1,13 @@
-using PolarityMap.Core.Checks;
 using PolarityMap.Core.Strands;
 
-namespace PolarityMap.Cli.Output;
+namespace PolarityMap.Core.Checks;
 
-/// <summary>What <c>check</c> has to say: the plant, its links, the findings.</summary>
-internal sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings, IReadOnlyList<Remark> Remarks)
+/// <summary>A plant proved or refuted: its links and what was found. The one verdict that commands, drawings and reports print.</summary>
+/// <param name="Traced">The plant with its strands.</param>
+/// <param name="Context">What the rules worked out on the way, such as the outcome of every link.</param>
+/// <param name="Findings">In the order of <see cref="Checker.Check(CheckContext)"/>.</param>
+/// <param name="Remarks">What is worth knowing and no fault.</param>
+public sealed record CheckReport(TracedPlant Traced, CheckContext Context, IReadOnlyList<Finding> Findings, IReadOnlyList<Remark> Remarks)
 {
     private readonly HashSet<int> _faulty = StrandsWithErrors(Findings);
     private int? _proven;

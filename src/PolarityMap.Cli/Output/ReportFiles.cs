@@ -1,0 +1,176 @@
+using PolarityMap.Cli.Input;
+using PolarityMap.Core.Checks;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Schedules;
+using PolarityMap.Documents.Tables;
+using PolarityMap.Drawing.Scene;
+using PolarityMap.Drawing.Views;
+using PolarityMap.Export;
+using PolarityMap.Reports;
+using PolarityMap.Reports.Pages;
+using PolarityMap.Reports.Templates;
+
+namespace PolarityMap.Cli.Output;
+
+/// <summary>The files of a report: what there is, where it lies, and the order in which it is written.</summary>
+internal sealed class ReportFiles(CommandContext context, TemplateFolder templates, Progress progress)
+{
+    /// <summary>The page that a reader opens first.</summary>
+    public const string PageName = "index.html";
+
+    /// <summary>What programs need to read the tables back; the page tells it in its own words, so it is no paper.</summary>
+    private static readonly string[] s_tablesOnly = ["networks", "plant"];
+
+    /// <summary>Dots per inch of the overview as a picture: fine enough to read, small enough to send.</summary>
+    private const int OverviewDotsPerInch = 150;
+
+    public bool WithPictures { get; init; } = true;
+
+    /// <summary>What the report is made of.</summary>
+    /// <param name="check">The plant, proved or refuted.</param>
+    /// <param name="path">The document as the call names it.</param>
+    /// <param name="paper">The size of the sheets, or null for A4 and A3 where it has to be.</param>
+    public static ReportInput InputOf(CheckReport check, string path, string? paper)
+    {
+        string file = Path.GetFileName(path);
+        var input = new ReportInput(check)
+        {
+            Document = file,
+            DocumentFolder = path[..^file.Length],
+            Schedules = Schedules(check),
+        };
+        if (input.View.Selection.Strands.Count == 0)
+            return input with { SheetsMissing = "No strand has light or a finding on it, so there is nothing to draw." };
+        try
+        {
+            ViewInput view = input.View with { Paper = DrawChoice.PaperOf(paper ?? "A4", null, mayGrow: false) };
+            return input with { Sheets = Sheets(view, paper is null) };
+        }
+        catch (DrawingTooLargeException tooLarge)
+        {
+            return input with { SheetsMissing = $"The sheets cannot be drawn: {tooLarge.Message}." };
+        }
+    }
+
+    /// <summary>Writes the whole report.</summary>
+    /// <exception cref="CallException">It cannot be written; what was there before is untouched.</exception>
+    /// <exception cref="TemplateException">A template is wrong; the same.</exception>
+    public void Write(ReportInput input, string target)
+    {
+        using ReportFolder folder = ReportFolder.Begin(context, target);
+        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder), Tables(input, folder) };
+        progress.Say("writing the page");
+        folder.Add(PageName, ReportPage.Write(input with { Files = [.. groups.Where(g => g.Files.Count > 0)] }, templates));
+        progress.Say("putting the report in its place");
+        folder.Commit();
+    }
+
+    private static IReadOnlyList<Schedule> Schedules(CheckReport check)
+    {
+        var input = new ScheduleInput(check.Traced, check.Context);
+        return [.. ScheduleCatalogue.All.Select(k => k.Of(input))];
+    }
+
+    /// <summary>The sheets on A4, or on A3 where a part of the plant does not go on A4 and the call does not say what paper.</summary>
+    private static IReadOnlyList<PlannedSheet> Sheets(ViewInput view, bool mayBeLarger)
+    {
+        IDrawingView strands = ViewCatalogue.Find("strands")!;
+        try
+        {
+            return SheetSet.Of(view, strands);
+        }
+        catch (DrawingTooLargeException) when (mayBeLarger)
+        {
+            return SheetSet.Of(view with { Paper = DrawChoice.PaperOf("A3", null, mayGrow: false) }, strands);
+        }
+    }
+
+    private FileGroup Papers(ReportInput input, ReportFolder folder)
+    {
+        var files = new List<ReportFile>();
+        foreach (Schedule schedule in input.Schedules.Where(s => !s_tablesOnly.Contains(s.Name)))
+        {
+            progress.Say($"writing papers: {schedule.Title}");
+            string path = $"papers/{schedule.Name}.html";
+            folder.Add(path, PaperPage.Write(input, schedule, templates));
+            files.Add(new ReportFile(path, schedule.Title, schedule.Purpose));
+        }
+
+        return new FileGroup("Papers to print", files);
+    }
+
+    private FileGroup Tables(ReportInput input, ReportFolder folder)
+    {
+        const string workbook = "tables/schedules.xlsx";
+        progress.Say("writing tables");
+        try
+        {
+            folder.Add(workbook, XlsxWriter.Write(input.Schedules));
+        }
+        catch (TableException tooLarge)
+        {
+            throw new CallException($"'{workbook}' cannot be written: {tooLarge.Message}");
+        }
+
+        var files = new List<ReportFile> { new(workbook, "All schedules", "a workbook with a sheet for each") };
+        foreach (Schedule schedule in input.Schedules)
+        {
+            string path = $"tables/{schedule.Name}.csv";
+            folder.Add(path, CsvWriter.Write(schedule));
+            files.Add(new ReportFile(path, schedule.Title, "CSV"));
+        }
+
+        return new FileGroup("Tables for spreadsheets", files);
+    }
+
+    private FileGroup Drawings(ReportInput input, ReportFolder folder)
+    {
+        const string subfolder = "drawings/";
+        if (input.Sheets.Count == 0)
+            return new FileGroup("", []);
+        PlantTitle title = input.Title;
+        var options = new SheetFileOptions(new PdfDetails(title.Title) { Author = title.Author, Subject = title.Site, Date = title.Date });
+        (string Name, Func<DrawingSheet> Draw)[] sheets =
+            [.. input.Sheets.Select((s, i) => (s.Name, (Func<DrawingSheet>)(() => s.Draw(new SheetPlace(i + 1, input.Sheets.Count)))))];
+        var files = new List<ReportFile>();
+        string Beside(string name) => Path.Combine(folder.Temporary, "drawings", name);
+        progress.Say($"drawing {sheets.Length} sheets");
+        Directory.CreateDirectory(Beside(""));
+        string[] written = [.. SheetFiles.Write(context, Beside(""), sheets, options).Select(p => Path.GetFileName(p)!)];
+        if (WithPictures)
+        {
+            progress.Say("writing the PDF of all sheets");
+            SheetFiles.Write(context, Beside("drawings.pdf"), sheets, options);
+            folder.Take(subfolder + "drawings.pdf");
+            files.Add(new ReportFile(subfolder + "drawings.pdf", "All sheets", "to print"));
+            if (Overview(input) is { } overview)
+            {
+                progress.Say("writing the overview as a picture");
+                SheetFiles.Write(context, Beside("overview.png"), [("overview", () => overview.Draw(new SheetPlace(1, 1)))], options with { DotsPerInch = OverviewDotsPerInch });
+                folder.Take(subfolder + "overview.png");
+                files.Add(new ReportFile(subfolder + "overview.png", "Overview", "parts and cables as a picture"));
+            }
+        }
+
+        for (int i = 0; i < written.Length; i++)
+        {
+            folder.Take(subfolder + written[i]);
+            files.Add(new ReportFile(subfolder + written[i], input.Sheets[i].Subject.Length > 0 ? input.Sheets[i].Subject : input.Sheets[i].DocumentType, ""));
+        }
+
+        return new FileGroup("Drawings", files);
+    }
+
+    /// <summary>The whole plant in one overview; null where it is more than a sheet takes.</summary>
+    private static PlannedSheet? Overview(ReportInput input)
+    {
+        try
+        {
+            return ViewCatalogue.Find("overview")!.Plan(input.View with { Division = SheetDivision.None }) is [var first, ..] ? first : null;
+        }
+        catch (DrawingTooLargeException)
+        {
+            return null;
+        }
+    }
+}
