@@ -13,7 +13,7 @@ internal sealed class Fingerprints
     /// <summary>16 hexadecimal digits and the count among its likes.</summary>
     public string Of(string rule, string message)
     {
-        // FNV-1a of 64 bits: nothing is kept secret by it, and a cryptographic one would add a megabyte to the program.
+        // FNV-1a of 64 bits: nothing is kept secret by it, and a cryptographic one would add a hundred kilobytes to the program.
         ulong hash = 14695981039346656037;
         foreach (byte b in Encoding.UTF8.GetBytes($"{rule}\n{message}"))
             hash = (hash ^ b) * 1099511628211;
