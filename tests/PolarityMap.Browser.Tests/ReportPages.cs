@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
-using System.Security.Cryptography;
-using System.Text;
 using PolarityMap.Acceptance;
+using PolarityMap.Cli;
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -9,8 +8,6 @@ using PolarityMap.Documents;
 using PolarityMap.Documents.Text;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
-using PolarityMap.Drawing.Views.Strands;
-using PolarityMap.Reports.Interactive;
 
 namespace PolarityMap.Browser.Tests;
 
@@ -41,20 +38,26 @@ internal static class ReportPages
     public static string Campus => OfText("campus", Documents.Campus);
 
     /// <summary>The page of a document in the repository.</summary>
-    public static string OfFile(string path) => OfText(Path.GetFileNameWithoutExtension(path), path, new OnDisk());
+    public static string OfFile(string path) => Page(Path.GetFileNameWithoutExtension(path), () => Path.Combine(Repository.Root, path));
 
     /// <summary>What a document in the repository comes to, for tests to compare a page with.</summary>
     public static ViewInput Told(string path) => Input(Read(path, new OnDisk()));
 
-    private static string OfText(string name, string text) => OfText(name, name + ".yaml", new InMemory(text));
+    private static string OfText(string name, string text) => Page(name, () =>
+    {
+        string document = Path.Combine(s_folder.FullName, name + ".yaml");
+        File.WriteAllText(document, text);
+        return document;
+    });
 
-    private static string OfText(string name, string path, IDocumentSource source) =>
-        s_pages.GetOrAdd(name, _ => new Lazy<string>(() =>
-        {
-            string file = Path.Combine(s_folder.FullName, name + ".html");
-            File.WriteAllText(file, Page(Input(Read(path, source))));
-            return file;
-        })).Value;
+    /// <summary>The page as <c>report</c> writes it.</summary>
+    private static string Page(string name, Func<string> document) => s_pages.GetOrAdd(name, _ => new Lazy<string>(() =>
+    {
+        string file = Path.Combine(s_folder.FullName, name + ".html");
+        using var said = new StringWriter();
+        int status = Application.Run(["report", document(), "-o", file], new CommandContext(said, said) { Folder = s_folder.FullName });
+        return status == 2 ? throw new InvalidOperationException(said.ToString()) : file;
+    })).Value;
 
     private static TracedPlant Read(string path, IDocumentSource source)
     {
@@ -73,56 +76,11 @@ internal static class ReportPages
         };
     }
 
-    private static string Page(ViewInput input)
-    {
-        var diagram = InteractiveDiagram.Of(input, SheetSet.Of(input, new StrandsView()));
-        const string frame = """
-            body { margin: 1rem; font: 1rem/1.4 'PolarityMap Sans', sans-serif; background: #fff; color: #222 }
-            @page { size: A4; margin: 10mm 10mm 10mm 20mm }
-            @media print { body { margin: 0 } }
-
-            """;
-        string style = frame + diagram.Style;
-        string title = new StringBuilder(CleanText.Of(input.Title.Title)).Replace("&", "&amp;").Replace("<", "&lt;").ToString();
-        return $"""
-            <!DOCTYPE html>
-            <html lang="en">
-            <head>
-            <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{Hash(style)}'; script-src '{Hash(diagram.Script)}'; font-src data:; base-uri 'none'; form-action 'none'">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{title}</title>
-            <style>{style}</style>
-            </head>
-            <body>
-            <main>
-            <h1>{title}</h1>
-            {diagram.Html}
-            </main>
-            <script>{diagram.Script}</script>
-            </body>
-            </html>
-
-            """;
-    }
-
-    private static string Hash(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
-
     private sealed class OnDisk : IDocumentSource
     {
         public bool TryRead(string path, int maxBytes, out byte[] bytes, out string why)
         {
             bytes = File.ReadAllBytes(Path.Combine(Repository.Root, path));
-            why = "";
-            return true;
-        }
-    }
-
-    private sealed class InMemory(string text) : IDocumentSource
-    {
-        public bool TryRead(string path, int maxBytes, out byte[] bytes, out string why)
-        {
-            bytes = Encoding.UTF8.GetBytes(text);
             why = "";
             return true;
         }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using PolarityMap.Core.Checks;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
 

@@ -1,3 +1,5 @@
+using PolarityMap.Core.Checks;
+
 namespace PolarityMap.Cli.Output;
 
 /// <summary>

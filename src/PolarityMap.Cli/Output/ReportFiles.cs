@@ -5,6 +5,7 @@ using PolarityMap.Core.Schedules;
 using PolarityMap.Documents.Tables;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Drawing.Views.Labels;
 using PolarityMap.Export;
 using PolarityMap.Reports;
 using PolarityMap.Reports.Pages;
@@ -58,7 +59,7 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
     public void Write(ReportInput input, string target)
     {
         using ReportFolder folder = ReportFolder.Begin(context, target);
-        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder), Tables(input, folder) };
+        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder), Tables(input, folder), Data(input, folder) };
         progress.Say("writing the page");
         folder.Add(PageName, ReportPage.Write(input with { Files = [.. groups.Where(g => g.Files.Count > 0)] }, templates));
         progress.Say("putting the report in its place");
@@ -123,6 +124,18 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
         return new FileGroup("Tables for spreadsheets", files);
     }
 
+    private static FileGroup Data(ReportInput input, ReportFolder folder)
+    {
+        var files = new List<ReportFile>();
+        foreach ((string name, Func<CheckReport, byte[]> write) in DataFiles.All)
+        {
+            folder.Add($"data/{name}", write(input.Check));
+            files.Add(new ReportFile($"data/{name}", name, name.EndsWith(".sarif", StringComparison.Ordinal) ? "the findings as SARIF 2.1.0" : "JSON"));
+        }
+
+        return new FileGroup("Data for programs", files);
+    }
+
     private FileGroup Drawings(ReportInput input, ReportFolder folder)
     {
         const string subfolder = "drawings/";
@@ -139,10 +152,9 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
         string[] written = [.. SheetFiles.Write(context, Beside(""), sheets, options).Select(p => Path.GetFileName(p)!)];
         if (WithPictures)
         {
-            progress.Say("writing the PDF of all sheets");
-            SheetFiles.Write(context, Beside("drawings.pdf"), sheets, options);
-            folder.Take(subfolder + "drawings.pdf");
-            files.Add(new ReportFile(subfolder + "drawings.pdf", "All sheets", "to print"));
+            AddPdf("drawings.pdf", "All sheets", "to print", sheets);
+            AddPdf("cards.pdf", "Cards for the rack", "a card for each link: hops, labels, what light to expect where", PlannedBy("cards", "card", input));
+            AddPdf("labels.pdf", "Labels", "for both ends of every cable and every port, to print on label sheets", PlannedBy("labels", "labels", input));
             if (Overview(input) is { } overview)
             {
                 progress.Say("writing the overview as a picture");
@@ -159,6 +171,32 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
         }
 
         return new FileGroup("Drawings", files);
+
+        void AddPdf(string name, string subject, string purpose, (string Name, Func<DrawingSheet> Draw)[] drawn)
+        {
+            if (drawn.Length == 0)
+                return;
+            progress.Say($"writing {name}");
+            SheetFiles.Write(context, Beside(name), drawn, options);
+            folder.Take(subfolder + name);
+            files.Add(new ReportFile(subfolder + name, subject, purpose));
+        }
+    }
+
+    /// <summary>The sheets of another view; none where it cannot draw the plant.</summary>
+    private (string Name, Func<DrawingSheet> Draw)[] PlannedBy(string what, string view, ReportInput input)
+    {
+        progress.Say($"drawing {what}");
+        try
+        {
+            IReadOnlyList<PlannedSheet> planned = ViewCatalogue.Find(view)!.Plan(input.View);
+            return [.. planned.Select((s, i) => (s.Name, (Func<DrawingSheet>)(() => s.Draw(new SheetPlace(i + 1, planned.Count)))))];
+        }
+        catch (Exception refused) when (refused is DrawingTooLargeException or LabelFitException)
+        {
+            context.Error.WriteLine($"polaritymap: {what} are left out: {refused.Message}");
+            return [];
+        }
     }
 
     /// <summary>The whole plant in one overview; null where it is more than a sheet takes.</summary>

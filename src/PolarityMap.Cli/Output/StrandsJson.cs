@@ -1,3 +1,4 @@
+using PolarityMap.Core.Checks;
 using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Cli.Output;

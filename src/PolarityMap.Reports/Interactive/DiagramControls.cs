@@ -3,6 +3,7 @@ using System.Text;
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Reports.Model;
 
 namespace PolarityMap.Reports.Interactive;
 

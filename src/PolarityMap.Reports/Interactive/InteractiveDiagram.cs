@@ -1,6 +1,7 @@
 using System.Text;
-using PolarityMap.Drawing.Fonts;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Reports.Model;
+using PolarityMap.Reports.Templates;
 
 namespace PolarityMap.Reports.Interactive;
 
@@ -25,7 +26,7 @@ public sealed class InteractiveDiagram
     /// <summary>A <c>section</c> with the id <c>diagram</c> and a heading of the second level.</summary>
     public string Html { get; }
 
-    /// <summary>Its style sheet, with the drawings' font and the sizes of the pages in print.</summary>
+    /// <summary>Its style sheet, with the sizes of the pages in print; the page brings the font.</summary>
     public string Style { get; }
 
     /// <summary>Its script.</summary>
@@ -41,13 +42,13 @@ public sealed class InteractiveDiagram
     /// <summary>Makes the diagram of the chosen strands.</summary>
     /// <param name="input">The traced plant, the strands and the findings about them.</param>
     /// <param name="sheets">The sheets of the drawing in the order in which they are bound, as <see cref="SheetSet.Of"/> plans them.</param>
-    /// <param name="template">Gives the text of a template by its name, for templates of a reader's own; null for those inside the program.</param>
-    public static InteractiveDiagram Of(ViewInput input, IReadOnlyList<PlannedSheet> sheets, Func<string, string>? template = null)
+    /// <param name="templates">Where its style sheet and its script come from.</param>
+    /// <exception cref="TemplateException">One of them would end the element that it stands in.</exception>
+    public static InteractiveDiagram Of(ViewInput input, IReadOnlyList<PlannedSheet> sheets, TemplateFolder templates)
     {
-        template ??= EmbeddedTemplate;
         IReadOnlyList<StrandFacts> strands = StrandFacts.Of(input);
         IReadOnlyList<PageSheet> drawn = PageSheet.Of(sheets);
-        return new InteractiveDiagram(Section(input, strands, drawn), StyleOf(drawn, template), ScriptOf(template));
+        return new InteractiveDiagram(Section(input, strands, drawn), StyleOf(drawn, templates), ScriptOf(templates));
     }
 
     private static string Section(ViewInput input, IReadOnlyList<StrandFacts> strands, IReadOnlyList<PageSheet> sheets)
@@ -81,29 +82,20 @@ public sealed class InteractiveDiagram
         html.Append("</ol>\n</details>\n");
     }
 
-    private static string StyleOf(IReadOnlyList<PageSheet> sheets, Func<string, string> template)
+    private static string StyleOf(IReadOnlyList<PageSheet> sheets, TemplateFolder templates)
     {
-        var style = new StringBuilder("@font-face { font-family: '").Append(FontMetrics.Family)
-            .Append("'; src: url(data:font/ttf;base64,").Append(EmbeddedFont.Base64).Append(") format('truetype') }\n");
+        var style = new StringBuilder();
         foreach (string file in StyleFiles)
-            style.Append(template(file));
+            style.Append(templates.TextFor("style", file));
         return style.Append(PageSheet.PageRules(sheets)).ToString();
     }
 
     /// <summary>The files share one scope and leave no name behind in the page.</summary>
-    private static string ScriptOf(Func<string, string> template)
+    private static string ScriptOf(TemplateFolder templates)
     {
         var script = new StringBuilder("(() => {\n'use strict';\n");
         foreach (string file in ScriptFiles)
-            script.Append(template(file));
+            script.Append(templates.TextFor("script", file));
         return script.Append("})();\n").ToString();
-    }
-
-    private static string EmbeddedTemplate(string name)
-    {
-        using Stream stream = typeof(InteractiveDiagram).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"The template {name} is not embedded in this build.");
-        using var reader = new StreamReader(stream, Encoding.UTF8);
-        return reader.ReadToEnd();
     }
 }

@@ -3,6 +3,7 @@ using System.Text;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Svg;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Reports.Model;
 
 namespace PolarityMap.Reports.Interactive;
 

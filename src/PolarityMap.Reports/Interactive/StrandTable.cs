@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using PolarityMap.Core.Checks;
 using PolarityMap.Drawing.Views;
+using PolarityMap.Reports.Model;
 
 namespace PolarityMap.Reports.Interactive;
 

@@ -45,6 +45,9 @@ public static class HtmlText
         return html.ToString();
     }
 
+    /// <summary>Appends a text in the same way.</summary>
+    internal static StringBuilder AppendText(this StringBuilder html, string text) => html.Append(Of(text));
+
     private static bool IsPlain(char c) => c < '\u0590' && c is not ('&' or '<' or '>' or '"' or '\'' or '`');
 
     private static void Append(StringBuilder html, char c)

@@ -15,13 +15,7 @@ internal static class PageStyle
     {
         var style = new System.Text.StringBuilder(Font);
         foreach (string file in files)
-        {
-            string text = folder.Text(file);
-            if (text.Contains("</", StringComparison.Ordinal))
-                throw new TemplateException($"{folder.Shown(file)}: a style sheet cannot hold '</'");
-            style.Append(text.ReplaceLineEndings("\n"));
-        }
-
+            style.Append(folder.TextFor("style", file));
         return style.ToString();
     }
 }

@@ -2,7 +2,7 @@ using PolarityMap.Core.Optics;
 using PolarityMap.Core.Schedules;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views.Strands;
-using PolarityMap.Reports.Drawings;
+using PolarityMap.Reports.Interactive;
 using PolarityMap.Reports.Model;
 using PolarityMap.Reports.Templates;
 
@@ -23,14 +23,14 @@ public static class ReportPage
     internal static ModelObject ModelOf(ReportInput input, TemplateFolder folder)
     {
         var findings = new FindingModel(input);
-        DiagramSection diagram = StrandDiagram.Of(input);
+        InteractiveDiagram? diagram = input.Sheets.Count > 0 ? InteractiveDiagram.Of(input.View, input.Sheets, folder) : null;
         Schedule? parts = input.Schedules.FirstOrDefault(s => s.Name == "parts");
         return new ModelObject()
-            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css") + diagram.Style)).Html("script", new Markup(diagram.Script)).Flag("has_script", diagram.Script.Length > 0))
+            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css") + diagram?.Style)).Html("script", new Markup(diagram?.Script ?? "")).Flag("has_script", diagram is not null))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
             .Inner("findings", findings.Of())
-            .Inner("diagram", new ModelObject().Html("section", diagram.Html).Number("sheets", input.Sheets.Count))
+            .Inner("diagram", new ModelObject().Html("section", new Markup(diagram?.Html ?? "")).Number("sheets", input.Sheets.Count).Text("missing", input.SheetsMissing))
             .List("links", LinkModel.Links(input, findings))
             .Inner("losses", LinkModel.Losses(input))
             .Inner("separation", SeparationModel.Of(input))

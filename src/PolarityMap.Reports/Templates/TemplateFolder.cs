@@ -67,6 +67,19 @@ public sealed class TemplateFolder
             : throw new TemplateException($"there is no template '{name}'; expected one of {string.Join(", ", BuiltIn)}{(_own is null ? "" : $", or a file in {_shownFolder}")}");
     }
 
+    /// <summary>The text of a template that goes into an element as it is.</summary>
+    /// <param name="element">The element, <c>style</c> or <c>script</c>.</param>
+    /// <param name="name">The template.</param>
+    /// <exception cref="TemplateException">There is none of this name, or it would end the element.</exception>
+    public string TextFor(string element, string name)
+    {
+        string text = Text(name);
+        string end = element == "style" ? "</" : $"</{element}";
+        return text.Contains(end, StringComparison.OrdinalIgnoreCase)
+            ? throw new TemplateException($"{Shown(name)}: what goes into a {element} element cannot hold '{end}'")
+            : text.ReplaceLineEndings("\n");
+    }
+
     /// <summary>A template's name as messages show it.</summary>
     public string Shown(string name) => _used.Contains(name) ? $"{_shownFolder.TrimEnd('/')}/{name}" : name;
 }

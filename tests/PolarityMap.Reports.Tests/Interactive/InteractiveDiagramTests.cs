@@ -13,6 +13,7 @@ using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
 using PolarityMap.Drawing.Views.Strands;
 using PolarityMap.Reports.Interactive;
+using PolarityMap.Reports.Templates;
 using Xunit;
 
 namespace PolarityMap.Reports.Tests.Interactive;
@@ -162,20 +163,20 @@ public sealed class InteractiveDiagramTests
     {
         ViewInput input = Input("gallery/methods/duplex-B.yaml");
         var asked = new List<string>();
-        InteractiveDiagram diagram = InteractiveDiagram.Of(input, SheetSet.Of(input, new StrandsView()), name =>
+        InteractiveDiagram diagram = InteractiveDiagram.Of(input, SheetSet.Of(input, new StrandsView()), new TemplateFolder(name =>
         {
             asked.Add(name);
             return $"/* own {name} */";
-        });
+        }, "own"));
         Assert.Equal(InteractiveDiagram.StyleFiles.Concat(InteractiveDiagram.ScriptFiles), asked);
         Assert.Contains("/* own diagram.css */", diagram.Style, StringComparison.Ordinal);
         Assert.Contains("/* own diagram-start.js */", diagram.Script, StringComparison.Ordinal);
-        Assert.Equal(InteractiveDiagram.StyleFiles.Concat(InteractiveDiagram.ScriptFiles).Order(), Directory.EnumerateFiles(Path.Combine(Repository.Root, "templates"), "diagram*").Select(Path.GetFileName).Order());
+        Assert.Equal(InteractiveDiagram.StyleFiles.Concat(InteractiveDiagram.ScriptFiles).Order(), Directory.EnumerateFiles(Path.Combine(Repository.Root, "templates"), "diagram*").Where(f => Path.GetExtension(f) != ".html").Select(Path.GetFileName).Order());
     }
 
     private static JsonElement Data(string html) => JsonDocument.Parse(new HtmlParser().ParseDocument(html).GetElementById("diagram-data")!.TextContent).RootElement;
 
-    private static InteractiveDiagram Made(ViewInput input) => InteractiveDiagram.Of(input, SheetSet.Of(input, new StrandsView()));
+    private static InteractiveDiagram Made(ViewInput input) => InteractiveDiagram.Of(input, SheetSet.Of(input, new StrandsView()), new TemplateFolder());
 
     private static ViewInput Input(string path, string? text = null)
     {
