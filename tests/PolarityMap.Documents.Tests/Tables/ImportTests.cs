@@ -81,7 +81,7 @@ public sealed class ImportTests
     [InlineData("SW-L/9,K-L/1,A-to-B cord,2,,", "sheet m, row 2, column A: SW-L has no port '9'")]
     [InlineData("SW-L/1,K-X/1,A-to-B cord,2,,", "sheet m, row 2, column B: there is no part 'K-X'")]
     [InlineData("SW-L/1,K-L/1,A-to-C cord,2,,", "sheet m, row 2, column C:")]
-    [InlineData("SW-L/1,K-L/1,A-to-B cord,two,,", "sheet m, row 2, column C:")]
+    [InlineData("SW-L/1,K-L/1,A-to-B cord,2 miles,,", "sheet m, row 2, column D: '2 miles' is no length")]
     [InlineData("SW-L/1,,A-to-B cord,2,,", "sheet m, row 2, column B: a row joins two ports")]
     [InlineData("\"SW-L/1, K-L/2\",K-L/1,A-to-B cord,2,,", "sheet m, row 2, column A: 'SW-L/1, K-L/2' is more than one port")]
     [InlineData("SW-L/1,K-L/1,A-to-B cord,2,,nobody to nothing", "sheet m, row 2, column F:")]
