@@ -149,19 +149,20 @@ public static class XlsxWriter
         Columns(xml, schedule);
         xml.WriteStartElement("sheetData", Main);
         string[] letters = [.. Enumerable.Range(1, schedule.Columns.Count).Select(TableProblem.Letters)];
-        xml.WriteStartElement("row", Main);
-        xml.WriteAttributeString("r", "1");
-        for (int c = 0; c < letters.Length; c++)
-            Text(xml, letters[c] + "1", XlsxStyles.Heading, strings.IndexOf(schedule.Columns[c].Heading));
-        xml.WriteEndElement();
-        for (int r = 0; r < schedule.Rows.Count; r++)
+        var row = new StringBuilder();
+        for (int r = -1; r < schedule.Rows.Count; r++)
         {
-            string number = (r + 2).ToString(CultureInfo.InvariantCulture);
-            xml.WriteStartElement("row", Main);
-            xml.WriteAttributeString("r", number);
+            // Cells hold numbers alone, those of their texts among them, so a row needs no care for marks; most of the time goes here.
+            row.Clear().Append(CultureInfo.InvariantCulture, $"<row r=\"{r + 2}\">");
             for (int c = 0; c < letters.Length; c++)
-                Value(xml, letters[c] + number, schedule.Rows[r][c], schedule.Columns[c].Kind, strings);
-            xml.WriteEndElement();
+            {
+                if (r < 0)
+                    Text(row, letters[c], 1, XlsxStyles.Heading, strings.IndexOf(schedule.Columns[c].Heading));
+                else
+                    Value(row, letters[c], r + 2, schedule.Rows[r][c], schedule.Columns[c].Kind, strings);
+            }
+
+            xml.WriteRaw(row.Append("</row>").ToString());
         }
 
         xml.WriteEndElement();
@@ -174,39 +175,18 @@ public static class XlsxWriter
         xml.WriteEndElement();
     }
 
-    private static void Value(XmlWriter xml, string place, Cell cell, CellKind kind, SharedStrings strings)
+    private static void Value(StringBuilder row, string letters, int number, Cell cell, CellKind kind, SharedStrings strings)
     {
         if (cell.Text is { } text)
-        {
-            Text(xml, place, XlsxStyles.Text, strings.IndexOf(text));
-        }
-        else if (cell.Number is { } number)
-        {
-            Start(xml, place, XlsxStyles.Of(kind));
-            xml.WriteElementString("v", Main, number.ToString(CultureInfo.InvariantCulture));
-            xml.WriteEndElement();
-        }
+            Text(row, letters, number, XlsxStyles.Text, strings.IndexOf(text));
+        else if (cell.Number is { } value)
+            row.Append(CultureInfo.InvariantCulture, $"<c r=\"{letters}{number}\" s=\"{XlsxStyles.Of(kind)}\"><v>{value}</v></c>");
         else if (kind == CellKind.Blank)
-        {
-            Start(xml, place, XlsxStyles.Of(kind));
-            xml.WriteEndElement();
-        }
+            row.Append(CultureInfo.InvariantCulture, $"<c r=\"{letters}{number}\" s=\"{XlsxStyles.Of(kind)}\"/>");
     }
 
-    private static void Text(XmlWriter xml, string place, string style, int index)
-    {
-        Start(xml, place, style);
-        xml.WriteAttributeString("t", "s");
-        xml.WriteElementString("v", Main, index.ToString(CultureInfo.InvariantCulture));
-        xml.WriteEndElement();
-    }
-
-    private static void Start(XmlWriter xml, string place, string style)
-    {
-        xml.WriteStartElement("c", Main);
-        xml.WriteAttributeString("r", place);
-        xml.WriteAttributeString("s", style);
-    }
+    private static void Text(StringBuilder row, string letters, int number, string style, int index) =>
+        row.Append(CultureInfo.InvariantCulture, $"<c r=\"{letters}{number}\" s=\"{style}\" t=\"s\"><v>{index}</v></c>");
 
     /// <summary>Widths in characters, from the first rows: the filter's button takes two beside the heading.</summary>
     private static void Columns(XmlWriter xml, Schedule schedule)
