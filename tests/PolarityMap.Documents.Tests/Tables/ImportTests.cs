@@ -53,6 +53,32 @@ public sealed class ImportTests
         Assert.Equal(Told.Strands(table.Plant!), Told.Strands(Reading.Plant(table.Text!)));
     }
 
+    [Fact]
+    public void Parts_and_what_joins_them_may_stand_in_one_table_in_any_order()
+    {
+        ImportedTable table = Import(Sheet("t", """
+            part,kind,ports,from,to,cord,length (m)
+            ,,,S/1,T/1,LONG CORD,
+            S,duplex interface,2,,,,
+            ,,,S/2,T/2,A-to-B cord,3
+            T,duplex interface,2,,,,
+            LONG CORD,A-to-B cord,,,,,30
+            """));
+        Assert.Empty(Reasons(table));
+        Assert.Equal("S/1 = LONG CORD/near\nLONG CORD/far = T/1\nS/2 = S/2~T/2/near\nS/2~T/2/far = T/2", Reading.Matings(table.Plant!));
+    }
+
+    // Work that grows with the square of the rows would not end.
+    [Fact]
+    public void Very_many_rows_that_are_wrong_are_told_in_time()
+    {
+        string rows = string.Concat(Enumerable.Range(0, 60_000).Select(i => $"{i},1,P{i}/x,,,P{i}/x/1:A,\n"));
+        ImportedTable table = Import(Sheet("h", "strand,hop,part,kind,attributes,in,out\n" + rows));
+        Assert.Equal(60_000, table.Count);
+        Assert.Equal(TableLimits.Problems, table.Rejected.Count);
+        Assert.Contains("no row says what kind P0/x is", table.Rejected[0].Reason, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("FROM;TO;CORD")]
     [InlineData("From-Port;To Port;Patch cord")]

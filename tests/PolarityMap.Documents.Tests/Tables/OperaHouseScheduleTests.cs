@@ -60,6 +60,7 @@ public sealed class OperaHouseScheduleTests
         Schedule schedule = Told.Schedule(Plant, "cables");
         Assert.Equal(4 + 16, schedule.Rows.Count);
         int trunk = Array.IndexOf(Told.Column(schedule, "cable"), "LX-T"), desk = Array.IndexOf(Told.Column(schedule, "cable"), "DC7");
+        Assert.Equal("near1 in LX-K1/rear; near2 in LX-K2/rear; near3 in LX-K3/rear; near4 in LX-K4/rear", Told.Column(schedule, "near-ends")[trunk]);
         Assert.Equal(("64", "62", "5, 6, 7, 8"), (Told.Column(schedule, "fibres")[trunk], Told.Column(schedule, "length")[trunk], Told.Column(schedule, "spare-legs")[trunk]));
         Assert.Equal(("8", "25", "lighting, sound, machinery, office"), (Told.Column(schedule, "fibres")[desk], Told.Column(schedule, "length")[desk], Told.Column(schedule, "network")[desk]));
         Assert.Equal(("near in ZB7/rear", "far in DESK7/rear"), (Told.Column(schedule, "near-ends")[desk], Told.Column(schedule, "far-ends")[desk]));

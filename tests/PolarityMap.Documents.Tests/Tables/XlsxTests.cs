@@ -56,7 +56,7 @@ public sealed class XlsxTests
             Assert.Equal((1d, PaneStateValues.Frozen), (pane.VerticalSplit!.Value, pane.State!.Value));
             Assert.Equal($"A1:{TableProblem.Letters(schedule.Columns.Count)}{schedule.Rows.Count + 1}", sheet.Descendants<AutoFilter>().Single().Reference!.Value);
             Assert.Equal(schedule.Columns.Count, sheet.Descendants<Column>().Count());
-            Assert.All(sheet.Descendants<Column>(), c => Assert.InRange(c.Width!.Value, 6, 48));
+            Assert.All(sheet.Descendants<Column>(), c => Assert.InRange(c.Width!.Value, 6, 30));
             Assert.Equal(schedule.Columns.Select(c => c.Heading), sheet.Descendants<Row>().First().Elements<SheetCell>().Select(c => Text(document, c)));
         }
     }

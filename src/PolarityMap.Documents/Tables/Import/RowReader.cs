@@ -16,7 +16,16 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
 
     public void Read(ReadSheet sheet)
     {
-        foreach (TableRow row in sheet.Rows)
+        // A cord may be named before the row that describes it.
+        bool isMixed = sheet.Form == SheetForm.Matings && sheet.Has("part");
+        if (isMixed)
+            Read(sheet, sheet.Rows.Where(r => IsPart(sheet, r)));
+        Read(sheet, isMixed ? sheet.Rows.Where(r => !IsPart(sheet, r)) : sheet.Rows);
+    }
+
+    private void Read(ReadSheet sheet, IEnumerable<TableRow> rows)
+    {
+        foreach (TableRow row in rows)
         {
             if (broken.Contains((sheet.Name, row.Number)))
                 continue;
@@ -39,6 +48,7 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
                     Network(sheet, row);
                     break;
                 case SheetForm.Parts:
+                case SheetForm.Matings when IsPart(sheet, row):
                     Part(sheet, row);
                     break;
                 case SheetForm.Matings:
@@ -51,6 +61,10 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
             }
         }
     }
+
+    /// <summary>True for a row of a mixed sheet that describes a part.</summary>
+    private static bool IsPart(ReadSheet sheet, TableRow row) =>
+        sheet.Text(row, "from").Length == 0 && sheet.Text(row, "to").Length == 0 && sheet.Text(row, "part").Length > 0;
 
     /// <summary>Writes what needed all rows to be known.</summary>
     public void Finish() => _hops?.Finish();
