@@ -13,13 +13,17 @@ public sealed class RoundTripTests
 {
     public static TheoryData<string> Examples => [.. Repository.Examples()];
 
-    private static Plant Example(string path)
+    private static readonly MemorySource s_source = Source();
+
+    private static MemorySource Source()
     {
         var source = new MemorySource();
         foreach (string file in Repository.Examples())
             source.Add(file, File.ReadAllText(Path.Combine(Repository.Root, file)));
-        return Reading.Read(path, source).Plant!;
+        return source;
     }
+
+    private static Plant Example(string path) => Reading.Read(path, s_source).Plant!;
 
     [Theory]
     [MemberData(nameof(Examples))]
