@@ -210,6 +210,14 @@ public sealed class ImportTests
     }
 
     [Fact]
+    public void Joined_ports_without_any_part_are_told()
+    {
+        ImportedTable table = Import(Sheet("m", Matings));
+        Assert.Null(table.Text);
+        Assert.Equal(["sheet m: no row describes a part; expected a sheet or rows with columns part and kind"], Reasons(table));
+    }
+
+    [Fact]
     public void No_text_of_a_cell_becomes_more_than_a_text()
     {
         const string evil = "x\" }\nparts: { y: 1";
