@@ -63,7 +63,7 @@ function portLines(port, strands) {
 }
 
 function strandLines(strand) {
-  const lines = [element('p', '', element('strong', strandWords(strand)), ` ${wayOfLight(strand)}`)];
+  const lines = [element('p', '', element('strong', nameOf(strand)), `: ${endsOf(strand)} ${wayOfLight(strand)}`)];
   for (const trouble of troubleOf(strand))
     lines.push(element('p', trouble));
   lines.push(element('ol', '', ...strand.hops.map(hop => element('li', hop))));
