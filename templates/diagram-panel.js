@@ -112,6 +112,14 @@ function pointAt(thing) {
   show();
 }
 
+// The panel may grow under the mouse, and one may go there to read: what is lit stays lit until the mouse leaves it too.
+function leave(event) {
+  if (event.pointerType === 'mouse' && !panel.contains(event.relatedTarget))
+    pointAt(null);
+}
+
+panel.addEventListener('pointerleave', leave);
+
 // Keeps something lit until something else is, or it is cleared.
 function keep(thing, bring = true) {
   const hadFocus = choices.contains(document.activeElement);

@@ -132,8 +132,7 @@ function addPointer(sheet) {
   });
   view.addEventListener('pointerleave', event => {
     waiting = null;
-    if (event.pointerType === 'mouse')
-      pointAt(null);
+    leave(event);
   });
   view.addEventListener('pointerdown', event => {
     moved = false;
