@@ -5,7 +5,7 @@ const data = JSON.parse(byId('diagram-data').textContent);
 const strandByNumber = new Map(data.strands.map(s => [s.n, s]));
 
 // A position is a port and a place in it; as a key, one number.
-const keyOf = (port, place) => port * 4096 + place;
+const keyOf = (port, place) => port * 65536 + place;
 const strandAt = new Map();
 const meantAt = new Map();
 for (const strand of data.strands) {

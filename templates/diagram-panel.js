@@ -63,7 +63,7 @@ function portLines(port, strands) {
 }
 
 function strandLines(strand) {
-  const lines = [element('p', '', element('strong', strandWords(strand)), ` ${wayOfLight(strand)}`)];
+  const lines = [element('p', '', element('strong', nameOf(strand)), `: ${endsOf(strand)} ${wayOfLight(strand)}`)];
   for (const trouble of troubleOf(strand))
     lines.push(element('p', trouble));
   lines.push(element('ol', '', ...strand.hops.map(hop => element('li', hop))));
@@ -111,6 +111,14 @@ function pointAt(thing) {
   pointedAt = thing;
   show();
 }
+
+// The panel may grow under the mouse, and one may go there to read: what is lit stays lit until the mouse leaves it too.
+function leave(event) {
+  if (event.pointerType === 'mouse' && !panel.contains(event.relatedTarget))
+    pointAt(null);
+}
+
+panel.addEventListener('pointerleave', leave);
 
 // Keeps something lit until something else is, or it is cleared.
 function keep(thing, bring = true) {

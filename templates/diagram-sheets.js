@@ -132,8 +132,7 @@ function addPointer(sheet) {
   });
   view.addEventListener('pointerleave', event => {
     waiting = null;
-    if (event.pointerType === 'mouse')
-      pointAt(null);
+    leave(event);
   });
   view.addEventListener('pointerdown', event => {
     moved = false;
@@ -240,6 +239,11 @@ function addSpot(sheet) {
   function here() {
     pointAt(thingOfSpot(sheet, at));
     spot.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+
+    // The panel lies over the foot of the window.
+    const hidden = frame.getBoundingClientRect().bottom + 40 - panel.getBoundingClientRect().top;
+    if (hidden > 0)
+      window.scrollBy(0, hidden);
   }
 
   spot.addEventListener('focus', here);

@@ -34,7 +34,7 @@ rows.addEventListener('pointerover', event => {
   if (event.pointerType === 'mouse')
     pointAt(numberAt(event) === null ? null : strandThing(numberAt(event)));
 });
-rows.addEventListener('pointerleave', () => pointAt(null));
+rows.addEventListener('pointerleave', leave);
 
 fillParts();
 byId('diagram-controls').hidden = false;

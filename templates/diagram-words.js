@@ -6,10 +6,12 @@ function endOf(strand, first) {
   return first ? addressOf(at[0], at[1]) : addressOf(at[at.length - 2], at[at.length - 1]);
 }
 
-function strandWords(strand) {
+function nameOf(strand) {
   const networks = strand.net.map(n => data.networks[n]).join(', ');
-  return `Strand ${strand.n}, ${strand.colour} (${strand.code})${networks ? `, network ${networks}` : ''}: from ${strand.from}${strand.loop ? ' round in a closed loop' : ` to ${strand.to}`}.`;
+  return `Strand ${strand.n}, ${strand.colour} (${strand.code})${networks ? `, network ${networks}` : ''}`;
 }
+
+const endsOf = strand => `from ${strand.from}${strand.loop ? ' round in a closed loop' : ` to ${strand.to}`}.`;
 
 function wayOfLight(strand) {
   const words = strand.light.map(light => `Light runs from ${endOf(strand, light[0] > 0)} to ${endOf(strand, light[0] < 0)}: ${lightOf(light)}.`);
@@ -56,6 +58,6 @@ function lightAt(port, place) {
 function placeWords(port, place) {
   const at = strandAt.get(keyOf(port, place));
   const name = placeName(port, place);
-  const strand = at ? `strand ${at.strand.n} ${at.strand.code}. ` : '';
+  const strand = at ? `${name ? 's' : 'S'}trand ${at.strand.n} ${at.strand.code}. ` : '';
   return `${name ? `Position ${name}: ` : ''}${strand}${lightAt(port, place).join(' ')}${at ? troubleOf(at.strand).map(t => ` ${t}`).join('') : ''}`;
 }

@@ -58,7 +58,10 @@ public sealed class AccessibilityTests(Chromium chromium) : BrowserTest(chromium
                 () => {
                   const e = document.activeElement, style = getComputedStyle(e), box = e.getBoundingClientRect();
                   if (e === document.body) return 'end';
-                  if (e.matches('.spot')) return getComputedStyle(e.querySelector('rect')).visibility === 'visible' ? '' : 'the frame of the position is hidden';
+                  if (e.matches('.spot')) {
+                    const frame = e.querySelector('rect'), foot = document.querySelector('.panel').getBoundingClientRect().top;
+                    return getComputedStyle(frame).visibility === 'visible' && frame.getBoundingClientRect().bottom < foot && frame.getBoundingClientRect().top > 0 ? '' : 'the frame of the position is hidden';
+                  }
                   if (style.outlineStyle !== 'solid' || parseFloat(style.outlineWidth) < 2) return `${e.outerHTML.slice(0, 60)} has the outline ${style.outline}`;
                   if (e.closest('.panel') || e.matches('.view, .rows')) return '';
                   const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);

@@ -62,7 +62,7 @@ public sealed class Chromium : IAsyncLifetime
             await route.AbortAsync();
         });
         IPage page = await context.NewPageAsync();
-        page.SetDefaultTimeout(10_000);
+        page.SetDefaultTimeout(30_000);
         await page.GotoAsync(new Uri(path).AbsoluteUri + fragment, new() { Timeout = 60_000 });
         return page;
     }

@@ -55,6 +55,27 @@ public sealed class LightingTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     [SkippableFact]
+    public async Task Where_the_panel_grows_under_the_mouse_what_is_lit_stays_lit_and_can_be_read()
+    {
+        IPage page = await Open(ReportPages.Duplex, height: 640);
+        float[] at = await page.OnStrand(7);
+        await page.EvaluateAsync("by => scrollBy(0, by)", (double)at[1] - 560);
+        double before = await PanelHeight(page);
+        await page.Mouse.MoveAsync(at[0], 560);
+        await page.WaitLit("7");
+        Assert.True(await PanelHeight(page) > before + 70, "the panel has not grown to where the mouse is");
+        for (int i = 0; i < 8; i++)
+        {
+            await page.Mouse.MoveAsync(at[0] + i, 560);
+            await Task.Delay(40);
+            Assert.Equal("7", await page.Lit());
+        }
+
+        await page.Mouse.MoveAsync(5, 5);
+        await page.WaitLit("");
+    }
+
+    [SkippableFact]
     public async Task What_is_clicked_stays_lit_until_it_is_cleared()
     {
         IPage page = await Open(ReportPages.Duplex);
@@ -188,6 +209,8 @@ public sealed class LightingTests(Chromium chromium) : BrowserTest(chromium)
     private const string Forward = """
         () => [...document.querySelectorAll('.lit-strands path[transform]')].slice(0, 2).every(p => Math.abs(Number(/rotate\(([-\d.e]+)\)/.exec(p.getAttribute('transform'))[1])) < 90)
         """;
+
+    private static Task<double> PanelHeight(IPage page) => page.EvaluateAsync<double>("() => document.querySelector('.panel').getBoundingClientRect().height");
 
     private static Task<float[]> Widths(IPage page, string selector) =>
         page.EvaluateAsync<float[]>("s => [...document.querySelectorAll(s)].map(p => Number(p.getAttribute('stroke-width')))", selector);

@@ -62,6 +62,16 @@ public sealed class PortTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     [SkippableFact]
+    public async Task At_a_panel_the_plug_behind_its_adapter_tells_what_arrives()
+    {
+        IPage page = await Open(ReportPages.OfFile("gallery/faults/M02.yaml"), "#port=P-L%2F1");
+        await page.WaitLit("1 2 3 4 5 6 7 8 9 10 11 12");
+        string words = await Words(page);
+        Assert.StartsWith("At P-L/1: what should arrive. The plug in it is ", words, StringComparison.Ordinal);
+        Assert.Contains("lane 1, from QS-L/1:", words, StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
     public async Task A_strand_that_comes_out_elsewhere_than_meant_says_so_at_both_ends()
     {
         IPage page = await Open(ReportPages.OfFile("gallery/faults/D04.yaml"));

@@ -28,20 +28,27 @@ public sealed class SpeedTests(Chromium chromium) : BrowserTest(chromium)
             """);
         foreach ((string what, string deed) in ((string, string)[])[("pointing", "focus({ preventScroll: true })"), ("choosing", "click()")])
         {
-            double before = await ThreadTime(session);
+            // The first one comes while the page is still being painted, and has the table laid out.
+            await Do(page, deed, 1499);
+            await page.WaitForTimeoutAsync(1000);
             await page.EvaluateAsync("() => { window.changes = 0 }");
+            var milliseconds = new List<double>();
             for (int i = 0; i < Times; i++)
             {
-                await page.EvaluateAsync("n => new Promise(done => { document.querySelector(`#strand-${n} button`)." + deed + "; requestAnimationFrame(() => setTimeout(done)); })", 1500 + i);
+                double before = await ThreadTime(session);
+                await Do(page, deed, 1500 + i);
+                milliseconds.Add((await ThreadTime(session) - before) * 1000);
                 Assert.Equal($"{1500 + i}", await page.EvaluateAsync<string>("() => /Strand (\\d+)/.exec(document.getElementById('diagram-words').textContent)[1]"));
             }
 
-            double milliseconds = (await ThreadTime(session) - before) * 1000 / Times;
             int changes = await page.EvaluateAsync<int>("() => window.changes") / Times;
-            Assert.True(milliseconds < 100, $"{what} took {milliseconds:0} ms");
+            Assert.True(milliseconds.Order().ElementAt(Times / 2) < 100, $"{what} took {string.Join(", ", milliseconds.Select(m => $"{m:0}"))} ms");
             Assert.InRange(changes, 1, 60);
         }
     }
+
+    private static Task Do(IPage page, string deed, int number) =>
+        page.EvaluateAsync("n => new Promise(done => { document.querySelector(`#strand-${n} button`)." + deed + "; requestAnimationFrame(() => setTimeout(done)); })", number);
 
     private static async Task<double> ThreadTime(ICDPSession session)
     {

@@ -71,9 +71,10 @@ public sealed class InteractiveDiagram
         return html.ToString();
     }
 
-    /// <summary>Links to the sheets, where there are several.</summary>
+    /// <summary>Links past the sheets to the table, and to the sheets where there are several.</summary>
     private static void AppendContents(StringBuilder html, IReadOnlyList<PageSheet> sheets)
     {
+        html.Append("<p class=\"contents\"><a href=\"#diagram-table\">Go to the table of strands</a></p>\n");
         if (sheets.Count < 2)
             return;
         html.Append("<details class=\"contents\"><summary>Go to a sheet</summary>\n<ol>\n");

@@ -9,10 +9,13 @@ namespace PolarityMap.Reports.Interactive;
 /// <summary>The strands as a table: what the sheets show, for readers that cannot see them or have no script.</summary>
 internal static class StrandTable
 {
+    /// <summary>From this many rows on a browser lays the table out only when one comes to it.</summary>
+    private const int Many = 500;
+
     public static void Append(StringBuilder html, ViewInput input, IReadOnlyList<StrandFacts> strands)
     {
-        html.Append("""
-            <div class="rows" tabindex="0" role="group" aria-label="Table of strands">
+        html.Append(strands.Count < Many ? "<div class=\"rows\"" : "<div class=\"rows many\"").Append("""
+             tabindex="0" role="group" aria-label="Table of strands">
             <table>
             <caption>Every strand from end to end, in the order of their numbers</caption>
             <thead><tr><th scope="col">Strand</th><th scope="col">Colour</th><th scope="col">From</th><th scope="col">To</th><th scope="col">Parts passed</th><th scope="col">Network</th><th scope="col">Finding</th></tr></thead>
