@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using PolarityMap.Drawing.Scene;
 
@@ -9,6 +10,8 @@ namespace PolarityMap.Reports.Model;
 /// </summary>
 public static class HtmlText
 {
+    private static readonly SearchValues<char> s_marks = SearchValues.Create("&<>\"'`");
+
     /// <summary>
     /// The text with markup as text. Characters that turn the reading direction are dropped, and letters from right to left are
     /// kept to themselves (see <see cref="ReadingOrder"/>).
@@ -16,7 +19,7 @@ public static class HtmlText
     public static string Of(string text)
     {
         string clean = ReadingOrder.Isolated(CleanText.Of(text));
-        int first = clean.AsSpan().IndexOfAny("&<>\"'`");
+        int first = clean.AsSpan().IndexOfAny(s_marks);
         if (first < 0)
             return clean;
         var html = new StringBuilder(clean.Length + 16).Append(clean, 0, first);
