@@ -26,7 +26,8 @@ public static class ReportPage
         DiagramSection diagram = StrandDiagram.Of(input);
         Schedule? parts = input.Schedules.FirstOrDefault(s => s.Name == "parts");
         return new ModelObject()
-            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css") + diagram.Style)).Html("script", new Markup(diagram.Script)).Flag("has_script", diagram.Script.Length > 0))
+            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, ["page.css"], diagram.Style)))
+                .Html("script", new Markup(diagram.Script)).Flag("has_script", diagram.Script.Length > 0))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
             .Inner("findings", findings.Of())
