@@ -114,10 +114,7 @@ public static class CsvReader
                 if (_at < text.Length && text[_at] == separator)
                 {
                     _at++;
-                    if (_at < text.Length)
-                        continue;
-                    cells.Add("");
-                    return cells;
+                    continue;
                 }
 
                 if (_at < text.Length)

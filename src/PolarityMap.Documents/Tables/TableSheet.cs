@@ -63,7 +63,7 @@ public static class TableLimits
     public const int FileBytes = 64 * 1024 * 1024;
 
     /// <summary>Bytes of a workbook's parts when they are unpacked, all together.</summary>
-    public const long UnpackedBytes = 512L * 1024 * 1024;
+    public const long UnpackedBytes = 256L * 1024 * 1024;
 
     /// <summary>Files in a workbook.</summary>
     public const int Entries = 500;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Xml;
+using PolarityMap.Documents.Text;
 
 namespace PolarityMap.Documents.Tables;
 
@@ -75,10 +76,18 @@ public sealed class XlsxReader
         {
             if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "sheet"
                 && (xml.GetAttribute("id", Relations) ?? Attribute(xml, "id")) is { } id && parts.TryGetValue(id, out string? part) && _zip.GetEntry(part) is not null)
-                sheets.Add(ReadSheet(part, xml.GetAttribute("name") ?? $"{sheets.Count + 1}"));
+                sheets.Add(ReadSheet(part, Shown(xml.GetAttribute("name") ?? $"{sheets.Count + 1}")));
         }
 
         return sheets;
+    }
+
+    /// <summary>The name of a sheet stands in messages: what could steer a terminal or turn a line round is left out.</summary>
+    private static string Shown(string name)
+    {
+        while (ForbiddenCharacters.IndexIn(name) is >= 0 and int at)
+            name = name.Remove(at, 1);
+        return name.Length <= 60 ? name : name[..60];
     }
 
     /// <summary>An attribute by its local name: strict workbooks have another namespace for the same.</summary>

@@ -15,6 +15,9 @@ public static class XlsxWriter
     /// <summary>Rows of a sheet, with its first one, that the format has.</summary>
     private const int MostRows = 1_048_576;
 
+    /// <summary>Height of a line of 10-point text.</summary>
+    private const int PointsPerLine = 13;
+
     private const string Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     private const string Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private const string Package = "http://schemas.openxmlformats.org/package/2006/";
@@ -113,6 +116,7 @@ public static class XlsxWriter
         {
             string sheet = $"'{SheetName(schedules[i]).Replace("'", "''", StringComparison.Ordinal)}'!";
             Name(xml, "_xlnm._FilterDatabase", i, true, sheet + Range(schedules[i], "$"));
+            Name(xml, "_xlnm.Print_Area", i, false, sheet + Range(schedules[i], "$", schedules[i].Columns.Count(c => !c.ForPrograms)));
             Name(xml, "_xlnm.Print_Titles", i, false, sheet + "$1:$1");
         }
 
@@ -131,8 +135,8 @@ public static class XlsxWriter
         xml.WriteEndElement();
     }
 
-    private static string Range(Schedule schedule, string mark) =>
-        $"{mark}A{mark}1:{mark}{TableProblem.Letters(schedule.Columns.Count)}{mark}{schedule.Rows.Count + 1}";
+    private static string Range(Schedule schedule, string mark, int? columns = null) =>
+        $"{mark}A{mark}1:{mark}{TableProblem.Letters(columns ?? schedule.Columns.Count)}{mark}{schedule.Rows.Count + 1}";
 
     private static void Sheet(XmlWriter xml, Schedule schedule, SharedStrings strings)
     {
@@ -146,26 +150,32 @@ public static class XlsxWriter
         Element(xml, "pane", ("ySplit", "1"), ("topLeftCell", "A2"), ("activePane", "bottomLeft"), ("state", "frozen"));
         xml.WriteEndElement();
         xml.WriteEndElement();
-        Columns(xml, schedule);
+        int[] widths = Widths(schedule);
+        Columns(xml, widths);
         xml.WriteStartElement("sheetData", Main);
         string[] letters = [.. Enumerable.Range(1, schedule.Columns.Count).Select(TableProblem.Letters)];
-        xml.WriteStartElement("row", Main);
-        xml.WriteAttributeString("r", "1");
-        for (int c = 0; c < letters.Length; c++)
-            Text(xml, letters[c] + "1", XlsxStyles.Heading, strings.IndexOf(schedule.Columns[c].Heading));
-        xml.WriteEndElement();
-        for (int r = 0; r < schedule.Rows.Count; r++)
+        var row = new StringBuilder();
+        for (int r = -1; r < schedule.Rows.Count; r++)
         {
-            string number = (r + 2).ToString(CultureInfo.InvariantCulture);
-            xml.WriteStartElement("row", Main);
-            xml.WriteAttributeString("r", number);
+            // Cells hold numbers alone, those of their texts among them, so a row needs no care for marks; most of the time goes here.
+            row.Clear().Append(CultureInfo.InvariantCulture, $"<row r=\"{r + 2}\"");
+            if (Lines(schedule, r, widths) is > 1 and int lines)
+                row.Append(CultureInfo.InvariantCulture, $" ht=\"{lines * PointsPerLine}\" customHeight=\"1\"");
+            row.Append('>');
             for (int c = 0; c < letters.Length; c++)
-                Value(xml, letters[c] + number, schedule.Rows[r][c], schedule.Columns[c].Kind, strings);
-            xml.WriteEndElement();
+            {
+                if (r < 0)
+                    Text(row, letters[c], 1, XlsxStyles.Heading, strings.IndexOf(schedule.Columns[c].Heading));
+                else
+                    Value(row, letters[c], r + 2, schedule.Rows[r][c], schedule.Columns[c], strings);
+            }
+
+            xml.WriteRaw(row.Append("</row>").ToString());
         }
 
         xml.WriteEndElement();
         Element(xml, "autoFilter", ("ref", Range(schedule, "")));
+        Element(xml, "printOptions", ("gridLines", "1"));
         Element(xml, "pageMargins", ("left", "0.4"), ("right", "0.4"), ("top", "0.6"), ("bottom", "0.6"), ("header", "0.3"), ("footer", "0.3"));
         Element(xml, "pageSetup", ("paperSize", "9"), ("orientation", "landscape"), ("fitToWidth", "1"), ("fitToHeight", "0"));
         xml.WriteStartElement("headerFooter", Main);
@@ -174,55 +184,63 @@ public static class XlsxWriter
         xml.WriteEndElement();
     }
 
-    private static void Value(XmlWriter xml, string place, Cell cell, CellKind kind, SharedStrings strings)
+    private static void Value(StringBuilder row, string letters, int number, Cell cell, ScheduleColumn column, SharedStrings strings)
     {
         if (cell.Text is { } text)
-        {
-            Text(xml, place, XlsxStyles.Text, strings.IndexOf(text));
-        }
-        else if (cell.Number is { } number)
-        {
-            Start(xml, place, XlsxStyles.Of(kind));
-            xml.WriteElementString("v", Main, number.ToString(CultureInfo.InvariantCulture));
-            xml.WriteEndElement();
-        }
-        else if (kind == CellKind.Blank)
-        {
-            Start(xml, place, XlsxStyles.Of(kind));
-            xml.WriteEndElement();
-        }
+            Text(row, letters, number, column.ForPrograms ? XlsxStyles.OneLine : XlsxStyles.Text, strings.IndexOf(text));
+        else if (cell.Number is { } value)
+            row.Append(CultureInfo.InvariantCulture, $"<c r=\"{letters}{number}\" s=\"{XlsxStyles.Of(column.Kind)}\"><v>{value}</v></c>");
+        else if (column.Kind == CellKind.Blank)
+            row.Append(CultureInfo.InvariantCulture, $"<c r=\"{letters}{number}\" s=\"{XlsxStyles.Of(column.Kind)}\"/>");
     }
 
-    private static void Text(XmlWriter xml, string place, string style, int index)
-    {
-        Start(xml, place, style);
-        xml.WriteAttributeString("t", "s");
-        xml.WriteElementString("v", Main, index.ToString(CultureInfo.InvariantCulture));
-        xml.WriteEndElement();
-    }
-
-    private static void Start(XmlWriter xml, string place, string style)
-    {
-        xml.WriteStartElement("c", Main);
-        xml.WriteAttributeString("r", place);
-        xml.WriteAttributeString("s", style);
-    }
+    private static void Text(StringBuilder row, string letters, int number, string style, int index) =>
+        row.Append(CultureInfo.InvariantCulture, $"<c r=\"{letters}{number}\" s=\"{style}\" t=\"s\"><v>{index}</v></c>");
 
     /// <summary>Widths in characters, from the first rows: the filter's button takes two beside the heading.</summary>
-    private static void Columns(XmlWriter xml, Schedule schedule)
+    private static int[] Widths(Schedule schedule)
     {
-        const int least = 6, most = 48, measured = 2_000;
-        xml.WriteStartElement("cols", Main);
-        for (int c = 0; c < schedule.Columns.Count; c++)
+        const int least = 6, most = 30, heading = 12, measured = 2_000;
+        var widths = new int[schedule.Columns.Count];
+        for (int c = 0; c < widths.Length; c++)
         {
-            int width = Math.Max(least, Math.Min(schedule.Columns[c].Heading.Length, 18) + 2);
+            int width = Math.Max(least, Math.Min(schedule.Columns[c].Heading.Length, heading) + 2);
             for (int r = 0; r < schedule.Rows.Count && r < measured; r++)
                 width = Math.Max(width, (schedule.Rows[r][c].Text?.Length ?? 6) + 1);
+            widths[c] = Math.Min(width, most);
+        }
+
+        return widths;
+    }
+
+    private static void Columns(XmlWriter xml, int[] widths)
+    {
+        xml.WriteStartElement("cols", Main);
+        for (int c = 0; c < widths.Length; c++)
+        {
             string number = $"{c + 1}";
-            Element(xml, "col", ("min", number), ("max", number), ("width", $"{Math.Min(width, most)}"), ("customWidth", "1"));
+            Element(xml, "col", ("min", number), ("max", number), ("width", $"{widths[c]}"), ("customWidth", "1"));
         }
 
         xml.WriteEndElement();
+    }
+
+    /// <summary>
+    /// How many lines a row takes, the headings being row -1: not every program makes rows as high as their texts. A width counts
+    /// digits, which are wider than most letters, and so leaves room for words that are not broken.
+    /// </summary>
+    private static int Lines(Schedule schedule, int row, int[] widths)
+    {
+        int lines = 1;
+        for (int c = 0; c < widths.Length; c++)
+        {
+            int length = row < 0 ? schedule.Columns[c].Heading.Length + 2 : schedule.Columns[c].ForPrograms ? 0 : schedule.Rows[row][c].Text?.Length ?? 0;
+            if (length > widths[c])
+                lines = Math.Max(lines, (length + widths[c] - 1) / widths[c]);
+        }
+
+        // The format has rows of at most 409 points.
+        return Math.Min(lines, 30);
     }
 
     private static void Element(XmlWriter xml, string name, params ReadOnlySpan<(string Name, string Value)> attributes)

@@ -4,7 +4,7 @@ namespace PolarityMap.Cli.Tests.Calls;
 
 public sealed class HelpTests
 {
-    private static readonly string[] Names = ["check", "trace", "budget", "draw", "report", "separation", "explain", "catalogue", "schema", "new"];
+    private static readonly string[] Names = ["check", "trace", "budget", "draw", "report", "separation", "export", "import", "explain", "catalogue", "schema", "new"];
 
     public static TheoryData<string> Commands => [.. Names];
 
@@ -35,6 +35,12 @@ public sealed class HelpTests
             using var bench = new Workbench().With("as-built.yaml", plant);
             if (command != "new")
                 bench.With("plant.yaml", plant);
+            if (command == "import")
+            {
+                bench.Run("export", "plant.yaml", "-o", "schedules.xlsx");
+                bench.Run("export", "plant.yaml", "-o", "connections.csv", "--schedule", "connections");
+                File.Delete(bench.Path("plant.yaml"));
+            }
 
             // What follows two blanks is a remark, what follows > belongs to the shell.
             string call = example.Split("  ")[0].Split(" > ")[0];

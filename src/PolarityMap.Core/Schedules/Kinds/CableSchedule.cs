@@ -62,6 +62,8 @@ public sealed class CableSchedule : ScheduleKind
                 continue;
             var port = new PortRef(index, p);
             string holder = input.Sockets.HolderWords(port);
+            if (holder.Length == 0 && part.SpareLegs.Contains(part.Shape.Ports[p].Leg))
+                continue;
             string room = PartFacts.Room(input.Plant, input.Sockets.HolderOf(port));
             if (room.Length > 0 && !rooms.Contains(room))
                 rooms.Add(room);

@@ -24,10 +24,14 @@ internal readonly record struct NamedPort(string Part, string Port, string Posit
 /// </summary>
 internal sealed class HopTable(Draft draft, Rejects rejects, List<TableProblem> remarks, AttributeCells attributes)
 {
+    /// <summary>Two names with their ports, and a port behind them: no address is longer, and each stroke in one is a place to try.</summary>
+    private const int LongestAddress = 1_000;
+
     private readonly Dictionary<string, HopPart> _parts = new(StringComparer.Ordinal);
     private readonly List<HopPart> _inOrder = [];
     private readonly List<(ReadSheet Sheet, TableRow Row)> _rows = [];
     private readonly List<ReadHop> _hopsAsRead = [];
+    private readonly HashSet<string> _free = new(StringComparer.Ordinal);
 
     /// <summary>The rows with addresses, for comparing.</summary>
     public List<ReadHop> Hops { get; } = [];
@@ -50,7 +54,7 @@ internal sealed class HopTable(Draft draft, Rejects rejects, List<TableProblem> 
             kind = sheet.Text(row, "type");
         if (!_parts.TryGetValue(name, out HopPart? part))
         {
-            _parts[name] = part = new HopPart(name);
+            _parts[name] = part = new HopPart(name, sheet, row);
             _inOrder.Add(part);
         }
 
@@ -66,10 +70,7 @@ internal sealed class HopTable(Draft draft, Rejects rejects, List<TableProblem> 
     public void Finish()
     {
         foreach (HopPart part in _inOrder.Where(p => p.Kind is null))
-        {
-            (ReadSheet sheet, TableRow row) = _rows.First(r => r.Sheet.Text(r.Row, "part") == part.Name);
-            rejects.Add(sheet.Problem(row, sheet.Has("kind") ? "kind" : "type", $"no row says what kind {AttributeCells.Short(part.Name)} is"));
-        }
+            rejects.Add(part.First.Problem(part.FirstRow, part.First.Has("kind") ? "kind" : "type", $"no row says what kind {AttributeCells.Short(part.Name)} is"));
 
         List<HopJoint> joints = Joints();
         var inline = new InlineCords(draft, joints);
@@ -112,7 +113,7 @@ internal sealed class HopTable(Draft draft, Rejects rejects, List<TableProblem> 
     {
         string plain = name.Replace('/', '.').Replace(':', '.');
         string free = plain;
-        for (int n = 2; _parts.ContainsKey(free) || _inOrder.Any(p => p.WrittenName == free); n++)
+        for (int n = 2; _parts.ContainsKey(free) || !_free.Add(free); n++)
             free = $"{plain}#{n}";
         return Names.IsValid(free, out _) ? free : "";
     }
@@ -192,6 +193,8 @@ internal sealed class HopTable(Draft draft, Rejects rejects, List<TableProblem> 
     /// <summary>The part, port and position of an address. A cord that has its name from its ends has strokes in it.</summary>
     private NamedPort? Port(string address)
     {
+        if (address.Length > LongestAddress)
+            return null;
         for (int stroke = address.LastIndexOf('/'); stroke > 0; stroke = address.LastIndexOf('/', stroke - 1))
         {
             if (!_parts.TryGetValue(address[..stroke], out HopPart? part))
@@ -235,9 +238,14 @@ internal sealed class HopTable(Draft draft, Rejects rejects, List<TableProblem> 
 }
 
 /// <summary>A part as rows describe it.</summary>
-internal sealed class HopPart(string name)
+internal sealed class HopPart(string name, ReadSheet first, TableRow firstRow)
 {
     public string Name { get; } = name;
+
+    /// <summary>The sheet and row that name it first.</summary>
+    public ReadSheet First { get; } = first;
+
+    public TableRow FirstRow { get; } = firstRow;
 
     /// <summary>Its name in the document.</summary>
     public string WrittenName { get; set; } = name;

@@ -89,7 +89,7 @@ public sealed class ReadSheet
         SheetForm.Networks => meaning == "network" || Binding.DocumentKeys.OfNetwork.Contains(meaning),
         SheetForm.Links => meaning == "link",
         SheetForm.Parts => meaning is "part" or "kind" or "attributes" or "link" || TableColumns.Attribute(meaning) is not null,
-        SheetForm.Matings => meaning is "from" or "to" or "cord" or "keys" or "through" or "attributes" or "link" || TableColumns.Attribute(meaning) is not null,
+        SheetForm.Matings => meaning is "from" or "to" or "part" or "kind" or "cord" or "keys" or "through" or "attributes" or "link" || TableColumns.Attribute(meaning) is not null,
         _ => false,
     };
 

@@ -16,7 +16,16 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
 
     public void Read(ReadSheet sheet)
     {
-        foreach (TableRow row in sheet.Rows)
+        // A cord may be named before the row that describes it.
+        bool isMixed = sheet.Form == SheetForm.Matings && sheet.Has("part");
+        if (isMixed)
+            Read(sheet, sheet.Rows.Where(r => IsPart(sheet, r)));
+        Read(sheet, isMixed ? sheet.Rows.Where(r => !IsPart(sheet, r)) : sheet.Rows);
+    }
+
+    private void Read(ReadSheet sheet, IEnumerable<TableRow> rows)
+    {
+        foreach (TableRow row in rows)
         {
             if (broken.Contains((sheet.Name, row.Number)))
                 continue;
@@ -39,6 +48,7 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
                     Network(sheet, row);
                     break;
                 case SheetForm.Parts:
+                case SheetForm.Matings when IsPart(sheet, row):
                     Part(sheet, row);
                     break;
                 case SheetForm.Matings:
@@ -51,6 +61,10 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
             }
         }
     }
+
+    /// <summary>True for a row of a mixed sheet that describes a part.</summary>
+    private static bool IsPart(ReadSheet sheet, TableRow row) =>
+        sheet.Text(row, "from").Length == 0 && sheet.Text(row, "to").Length == 0 && sheet.Text(row, "part").Length > 0;
 
     /// <summary>Writes what needed all rows to be known.</summary>
     public void Finish() => _hops?.Finish();
@@ -191,7 +205,8 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
         {
             if (Cord(sheet, row, cord) is not { } stop)
                 return;
-            line.Add(", ").Add(Quote(stop), sheet.ColumnOf("cord"));
+            line.Add(", ");
+            AddStop(line, sheet, stop);
         }
 
         if (keys.Length > 0)
@@ -201,8 +216,18 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
         draft.Runs.Add(line.Add(", ").Add(Quote(to), sheet.ColumnOf("to")).Add("]"));
     }
 
+    /// <summary>A cord and its length stand in two columns and in one stop.</summary>
+    private static void AddStop(DraftLine line, ReadSheet sheet, (string Cord, string Length) stop)
+    {
+        string whole = stop.Length.Length > 0 ? $"{stop.Cord} {stop.Length}" : stop.Cord;
+        if (stop.Length.Length > 0 && Quote(whole) == whole)
+            line.Add(stop.Cord, sheet.ColumnOf("cord")).Add(" ").Add(stop.Length, sheet.ColumnOf("length"));
+        else
+            line.Add(Quote(whole), sheet.ColumnOf("cord"));
+    }
+
     /// <summary>A cord as a stop: a cable that a sheet describes, a type with its length, or a type of its own for more attributes.</summary>
-    private string? Cord(ReadSheet sheet, TableRow row, string cord)
+    private (string Cord, string Length)? Cord(ReadSheet sheet, TableRow row, string cord)
     {
         bool isNamed = cord.Contains('/') || cord.Contains('[') || _parts.ContainsKey(cord);
         if (Attributes(sheet, row, "", out string length) is not { } attributes)
@@ -213,12 +238,12 @@ internal sealed class RowReader(Draft draft, Rejects rejects, List<TableProblem>
             // What a named cable is stands with the parts; a network beside it is that of the row.
             if (length.Length > 0 || own.Any(a => a.Name != "network"))
                 remarks.Add(sheet.Problem(row, "cord", $"{AttributeCells.Short(cord)} is described among the parts; what this row says of it is not read"));
-            return cord;
+            return (cord, "");
         }
 
         draft.NetworksOf(own, sheet.Name, row.Number);
         string type = own.Length == 0 ? cord : draft.TypeOf(cord, sheet.ColumnOf("cord"), own, sheet.Name, row.Number);
-        return length.Length > 0 ? $"{type} {length}" : type;
+        return (type, length);
     }
 
     /// <summary>The attributes of a row: those in columns of their own, then those of the column for all. Null after a report.</summary>

@@ -52,8 +52,13 @@ public static class TablePlant
         foreach (ReadSheet sheet in used.OrderBy(s => s.Form switch { SheetForm.Settings => 0, SheetForm.Networks => 1, SheetForm.Parts => 2, _ => 3 }))
             rows.Read(sheet);
         rows.Finish();
-        if (draft.Parts.Count == 0 && draft.Runs.Count == 0 && rejects.Count == 0)
-            rejects.Add(new TableProblem(used[0].Name, 0, 0, "there is no row below the headings"));
+        if (draft.Parts.Count == 0 && draft.Runs.Count == 0)
+        {
+            if (rejects.Count == 0)
+                rejects.Add(new TableProblem(used[0].Name, 0, 0, "there is no part and nothing joined below the headings"));
+            return new ImportedTable(read, null, null, rejects.Told, remarks, rejects.Count);
+        }
+
         return Bind(draft, title, read, rejects, remarks, keepGood, rows.Hops);
     }
 
