@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using PolarityMap.Acceptance;
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
@@ -44,6 +45,8 @@ internal static class Plants
 
         """;
 
+    private static readonly ConcurrentDictionary<string, Lazy<ReportInput>> s_read = new(StringComparer.Ordinal);
+
     /// <summary>The documents of the gallery that reports are tried on, as paths in it.</summary>
     public static TheoryData<string> OfTheGallery { get; } =
     [
@@ -51,7 +54,10 @@ internal static class Plants
         .. Directory.EnumerateFiles(Path.Combine(Repository.Gallery, "faults"), "*.yaml").Select(f => $"faults/{Path.GetFileName(f)}").Order(StringComparer.Ordinal),
     ];
 
-    public static ReportInput FromGallery(string path) => Input(new Files(Repository.Gallery), path);
+    /// <summary>A plant of the gallery, read and traced once for all tests.</summary>
+    public static ReportInput FromGallery(string path) => s_read.GetOrAdd(path, static p => new Lazy<ReportInput>(() => ReadAnew(p))).Value;
+
+    public static ReportInput ReadAnew(string path) => Input(new Files(Repository.Gallery), path);
 
     public static ReportInput Written(string text) => Input(new Files(Repository.Gallery) { Written = text }, "plant.yaml");
 

@@ -59,7 +59,10 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
     public void Write(ReportInput input, string target)
     {
         using ReportFolder folder = ReportFolder.Begin(context, target);
-        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder), Tables(input, folder), Data(input, folder) };
+
+        // The tables of a large plant take long and need nothing of the rest, so they are made meanwhile.
+        Task<(ReportFile File, byte[] Bytes)[]> tables = Task.Run(() => Tables(input.Schedules));
+        var groups = new List<FileGroup> { Papers(input, folder), Drawings(input, folder), Tables(tables, folder), Data(input, folder) };
         progress.Say("writing the page");
         folder.Add(PageName, ReportPage.Write(input with { Files = [.. groups.Where(g => g.Files.Count > 0)] }, templates));
         progress.Say("putting the report in its place");
@@ -100,28 +103,32 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
         return new FileGroup("Papers to print", files);
     }
 
-    private FileGroup Tables(ReportInput input, ReportFolder folder)
+    private FileGroup Tables(Task<(ReportFile File, byte[] Bytes)[]> tables, ReportFolder folder)
+    {
+        progress.Say("writing tables");
+        (ReportFile File, byte[] Bytes)[] made = tables.GetAwaiter().GetResult();
+        foreach ((ReportFile file, byte[] bytes) in made)
+            folder.Add(file.Path, bytes);
+        return new FileGroup("Tables for spreadsheets", [.. made.Select(t => t.File)]);
+    }
+
+    /// <summary>The schedules as spreadsheet programs read them: one workbook, and a file for each.</summary>
+    /// <exception cref="CallException">A schedule is longer than a sheet of a workbook.</exception>
+    private static (ReportFile File, byte[] Bytes)[] Tables(IReadOnlyList<Schedule> schedules)
     {
         const string workbook = "tables/schedules.xlsx";
-        progress.Say("writing tables");
         try
         {
-            folder.Add(workbook, XlsxWriter.Write(input.Schedules));
+            return
+            [
+                (new ReportFile(workbook, "All schedules", "a workbook with a sheet for each"), XlsxWriter.Write(schedules)),
+                .. schedules.Select(s => (new ReportFile($"tables/{s.Name}.csv", s.Title, "CSV"), CsvWriter.Write(s))),
+            ];
         }
         catch (TableException tooLarge)
         {
             throw new CallException($"'{workbook}' cannot be written: {tooLarge.Message}");
         }
-
-        var files = new List<ReportFile> { new(workbook, "All schedules", "a workbook with a sheet for each") };
-        foreach (Schedule schedule in input.Schedules)
-        {
-            string path = $"tables/{schedule.Name}.csv";
-            folder.Add(path, CsvWriter.Write(schedule));
-            files.Add(new ReportFile(path, schedule.Title, "CSV"));
-        }
-
-        return new FileGroup("Tables for spreadsheets", files);
     }
 
     private static FileGroup Data(ReportInput input, ReportFolder folder)

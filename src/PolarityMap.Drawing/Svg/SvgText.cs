@@ -5,10 +5,10 @@ namespace PolarityMap.Drawing.Svg;
 /// <summary>Makes any text safe inside XML and HTML, in content as in quoted attributes.</summary>
 internal static class SvgText
 {
-    /// <summary>Appends the text, cleaned (see <see cref="CleanText"/>) and with markup characters escaped.</summary>
+    /// <summary>Appends the text, cleaned (see <see cref="CleanText"/>), in reading order (see <see cref="ReadingOrder"/>) and with markup characters escaped.</summary>
     internal static void Append(Utf8Text output, string text)
     {
-        ReadOnlySpan<char> rest = CleanText.Of(text);
+        ReadOnlySpan<char> rest = ReadingOrder.Isolated(CleanText.Of(text));
         for (int at = rest.IndexOfAny("&<>\""); at >= 0; at = rest.IndexOfAny("&<>\""))
         {
             output.Append(rest[..at]).Append(rest[at] switch

@@ -27,7 +27,7 @@ public static class PaperPage
         bool isTermination = schedule.Name == "terminations";
         int columns = schedule.Columns.Count(c => !c.ForPrograms);
         return new ModelObject()
-            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css", "paper.css"))))
+            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, ["page.css", "paper.css"]))))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
             .Inner("paper", new ModelObject()

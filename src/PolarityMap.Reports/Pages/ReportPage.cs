@@ -26,7 +26,8 @@ public static class ReportPage
         InteractiveDiagram? diagram = input.Sheets.Count > 0 ? InteractiveDiagram.Of(input.View, input.Sheets, folder) : null;
         Schedule? parts = input.Schedules.FirstOrDefault(s => s.Name == "parts");
         return new ModelObject()
-            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, "page.css") + diagram?.Style)).Html("script", new Markup(diagram?.Script ?? "")).Flag("has_script", diagram is not null))
+            .Inner("page", new ModelObject().Html("style", new Markup(PageStyle.Of(folder, ["page.css"], diagram?.Style ?? "")))
+                .Html("script", new Markup(diagram?.Script ?? "")).Flag("has_script", diagram is not null))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
             .Inner("findings", findings.Of())

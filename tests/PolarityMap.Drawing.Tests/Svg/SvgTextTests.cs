@@ -24,6 +24,7 @@ public sealed class SvgTextTests
     [InlineData("\uFFFE\uFFFF\uFDD0", "\uFFFD\uFFFD\uFFFD")]
     [InlineData("\U0001F600 λ → ≤", "\U0001F600 λ → ≤")]
     [InlineData("\U0001FFFEx\U0010FFFF", "\uFFFDx\uFFFD")]
+    [InlineData("DESK-שלום/1 to مرحبا عالم/2", "DESK-\u2068שלום\u2069/1 to \u2068مرحبا عالم\u2069/2")]
     [InlineData("", "")]
     public void Hostile_text_arrives_as_text_in_label_title_and_description(string text, string expected)
     {
