@@ -15,7 +15,7 @@ public sealed class AccessibilityTests(Chromium chromium) : BrowserTest(chromium
         await AssertNoViolation(page, "fresh");
         await page.FillAsync("#diagram-find", "1");
         await page.SelectOptionAsync("#diagram-finding", "with");
-        await page.Locator("tbody button").First.ClickAsync();
+        await page.Locator(".diagram tbody button").First.ClickAsync();
         Assert.NotEqual("", await page.Lit());
         await page.EvaluateAsync("() => { Object.defineProperty(navigator, 'clipboard', { value: undefined }) }");
         await page.ClickAsync("#diagram-copy");
@@ -50,8 +50,8 @@ public sealed class AccessibilityTests(Chromium chromium) : BrowserTest(chromium
         IPage page = await Open(ReportPages.Duplex, "#strand-1", 768, 700);
         await page.WaitLit("1");
         await page.EvaluateAsync("() => scrollTo(0, 0)");
-        string last = "";
-        for (int i = 0; i < 40; i++)
+        int framed = 0;
+        for (int i = 0; i < 60; i++)
         {
             await page.Keyboard.PressAsync("Tab");
             string fault = await page.EvaluateAsync<string>("""
@@ -71,10 +71,10 @@ public sealed class AccessibilityTests(Chromium chromium) : BrowserTest(chromium
             if (fault == "end")
                 break;
             Assert.Equal("", fault);
-            last = await page.EvaluateAsync<string>("() => document.activeElement.id");
+            framed++;
         }
 
-        Assert.NotEqual("", last);
+        Assert.InRange(framed, 30, 60);
     }
 
     [SkippableFact]
@@ -110,9 +110,10 @@ public sealed class AccessibilityTests(Chromium chromium) : BrowserTest(chromium
     public async Task Without_script_sheets_and_table_are_there_and_no_control_is()
     {
         IPage page = await Open(ReportPages.OperaHouse, options: o => o.JavaScriptEnabled = false);
-        await Assertions.Expect(page.Locator(".view svg")).ToHaveCountAsync(19);
-        Assert.True(await page.Locator("#sheet-19 svg").IsVisibleAsync());
-        Assert.Equal(128, await page.Locator("tbody tr").CountAsync());
+        int sheets = ReportPages.SheetsOf("gallery/opera-house/plant.yaml");
+        await Assertions.Expect(page.Locator(".view svg")).ToHaveCountAsync(sheets);
+        Assert.True(await page.Locator($"#sheet-{sheets} svg").IsVisibleAsync());
+        Assert.Equal(128, await page.Locator(".diagram tbody tr").CountAsync());
         foreach (ILocator control in await page.Locator("button, select, input").AllAsync())
             Assert.False(await control.IsVisibleAsync());
         string row = await page.InnerTextAsync("#strand-20");

@@ -122,7 +122,7 @@ public sealed class FindingTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     private static Task<int[]> Rows(IPage page) =>
-        page.EvaluateAsync<int[]>("() => [...document.querySelectorAll('tbody tr')].filter(r => r.checkVisibility()).map(r => Number(r.id.slice('strand-'.length)))");
+        page.EvaluateAsync<int[]>("() => [...document.querySelectorAll('.diagram tbody tr')].filter(r => r.checkVisibility()).map(r => Number(r.id.slice('strand-'.length)))");
 
     private static int[] Numbers(ViewInput told, Choice choice)
     {

@@ -43,6 +43,9 @@ internal static class ReportPages
     /// <summary>What a document in the repository comes to, for tests to compare a page with.</summary>
     public static ViewInput Told(string path) => Input(Read(path, new OnDisk()));
 
+    /// <summary>How many sheets the drawing of a document in the repository has on the paper of a report.</summary>
+    public static int SheetsOf(string path) => SheetSet.Of(Told(path), ViewCatalogue.Find("strands")!).Count;
+
     private static string OfText(string name, string text) => Page(name, () =>
     {
         string document = Path.Combine(s_folder.FullName, name + ".yaml");
@@ -72,7 +75,7 @@ internal static class ReportPages
         return new ViewInput(traced, Selection.Of(traced, Checker.Check(context), new Choice()))
         {
             ExpectedEnds = ExpectedEnds.Of(context),
-            Paper = new PaperChoice([SheetFormat.A4Landscape, SheetFormat.A4Portrait, SheetFormat.A3Landscape], MayGrow: false),
+            Paper = new PaperChoice([SheetFormat.A4Landscape, SheetFormat.A4Portrait], MayGrow: false),
         };
     }
 

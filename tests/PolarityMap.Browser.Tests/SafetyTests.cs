@@ -11,7 +11,7 @@ public sealed class SafetyTests(Chromium chromium) : BrowserTest(chromium)
     {
         IPage page = await Open(ReportPages.Unfriendly, "#strand-1");
         await page.WaitLit("1");
-        Assert.Equal("</script><script>document.title='taken'</script> & \"friends\"", await page.TitleAsync());
+        Assert.Equal("</script><script>document.title='taken'</script> & \"friends\": report", await page.TitleAsync());
         const string one = "=<img src=x onerror=document.title=1>", two = "]]></svg></script><b>'\"&amp;";
         Assert.Contains($"from ONE/1:A, transmit, in {one} to TWO/1:B, receive, in {two}.", await Words(page), StringComparison.Ordinal);
         await page.FillAsync("#diagram-find", "<img");
