@@ -159,9 +159,11 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         for (int i = start; i < end; i++)
         {
             var label = (Label)labels[i];
-            output.Append("<text"u8);
-            Number(" x=\""u8, label.X);
-            Number(" y=\""u8, label.BaselineY);
+            output.Append("<text x=\""u8);
+            SvgNumber.Append(output, label.X);
+            output.Append("\" y=\""u8);
+            SvgNumber.Append(output, label.BaselineY);
+            output.Append((byte)'"');
             if (!shared)
                 Style(first);
             output.Append((byte)'>');

@@ -104,7 +104,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         FibreColour colour = _text.Colour(strand);
         int number = _traced.NumberOf(strand);
         ReadOnlySpan<int> positions = _traced.Strands[strand];
-        string name = $"Strand {number}, {colour.Name}, {Words(positions[0])} to {Words(positions[^1])}";
+        string name = $"Strand {number}, {colour.Name}, {HopLine.EndWord(_traced, positions[0])} of {_traced.Address(positions[0])} to {HopLine.EndWord(_traced, positions[^1])} of {_traced.Address(positions[^1])}";
         string? description = _findingOf.TryGetValue(strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
         Colour fill = StrandColours.Drawn(colour);
 
@@ -115,8 +115,6 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
             children[i] = new StrandPath(routes[i], fill, finding is not null);
         _strands.Add(new SceneGroup($"{scope.IdPrefix}strand-{number}{again}", GroupRole.GraphicsSymbol, name, description, children));
     }
-
-    private string Words(int position) => $"{HopLine.EndWord(_traced, position)} of {_traced.Address(position)}";
 
     /// <summary>The strand's label, and behind it a tick for each tracer of its colour.</summary>
     private void AddLabel(LabelPlace at, List<Label> labels)
