@@ -125,7 +125,7 @@ public sealed class ReportCommandTests
     [Theory]
     [InlineData("index.html", "\n {{ plant.nothing }}", "ours/index.html:2:")]
     [InlineData("paper.html", "{{ for }}", "ours/paper.html:1:")]
-    [InlineData("page.css", "</style><p>", "ours/page.css: a style sheet cannot hold '</'")]
+    [InlineData("page.css", "</style><p>", "ours/page.css: what goes into a style element cannot hold '</'")]
     public void A_run_that_fails_leaves_the_report_before_it_whole(string template, string text, string why)
     {
         using Workbench bench = Bench();
