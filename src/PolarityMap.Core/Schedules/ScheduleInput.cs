@@ -8,6 +8,7 @@ namespace PolarityMap.Core.Schedules;
 public sealed class ScheduleInput(TracedPlant traced, CheckContext checks)
 {
     private Sockets? _sockets;
+    private FarEnds? _farEnds;
     private StrandFacts? _facts;
 
     public TracedPlant Traced { get; } = traced;
@@ -18,6 +19,9 @@ public sealed class ScheduleInput(TracedPlant traced, CheckContext checks)
 
     /// <summary>Where every plug sits.</summary>
     internal Sockets Sockets => _sockets ??= new Sockets(Plant);
+
+    /// <summary>Where the cabling behind every port comes out.</summary>
+    internal FarEnds FarEnds => _farEnds ??= new FarEnds(Traced, Sockets);
 
     /// <summary>Network, link and order of every strand.</summary>
     internal StrandFacts Facts => _facts ??= new StrandFacts(Traced);

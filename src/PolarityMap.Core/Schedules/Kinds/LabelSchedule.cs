@@ -1,6 +1,5 @@
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
-using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Core.Schedules.Kinds;
 
@@ -52,17 +51,11 @@ public sealed class LabelSchedule : ScheduleKind
     private static IReadOnlyList<Cell> CableEnd(ScheduleInput input, PortRef port)
     {
         Part part = input.Plant.Parts[port.Part];
-        PortRef near = input.Sockets.HolderOf(port) ?? port;
-        var fars = new List<string>();
-        foreach (PortRef other in OtherEnds(part, port))
-        {
-            string end = End(input.Plant, input.Sockets.HolderOf(other) ?? other);
-            if (!fars.Contains(end))
-                fars.Add(end);
-        }
+        PortRef near = input.FarEnds.HolderOf(port) ?? port;
+        IEnumerable<PortRef> fars = input.FarEnds.OtherEnds(port).Select(o => input.FarEnds.HolderOf(o) ?? o);
 
         return Row(
-            input, End(input.Plant, near), Several(fars), "cable end", part.IsInline ? PartFacts.Type(part) : part.Name,
+            input, End(input.Plant, near), Several(input.Plant, fars), "cable end", part.IsInline ? PartFacts.Type(part) : part.Name,
             input.Plant.Port(port).Name, PartFacts.Room(input.Plant, near), NetworkOf(input, port));
     }
 
@@ -72,7 +65,7 @@ public sealed class LabelSchedule : ScheduleKind
         Part part = input.Plant.Parts[port.Part];
         string what = part.Shape.IsInterface ? "interface port" : input.Plant.Port(port).IsAdapter ? "adapter" : "port";
         return Row(
-            input, End(input.Plant, port), Several(Behind(input, port)), what, part.Name, input.Plant.Port(port).Name,
+            input, End(input.Plant, port), Several(input.Plant, input.FarEnds.Behind(port)), what, part.Name, input.Plant.Port(port).Name,
             part.Room ?? "", NetworkOf(input, port));
     }
 
@@ -89,80 +82,15 @@ public sealed class LabelSchedule : ScheduleKind
         return part.Room is { } room ? $"{room}-{part.Name}:{plant.Port(port).Name}" : $"{part.Name}:{plant.Port(port).Name}";
     }
 
-    private static string Several(List<string> ends) => ends.Count switch
+    private static string Several(Plant plant, IEnumerable<PortRef> ports)
     {
-        0 => "",
-        1 => ends[0],
-        _ => $"{ends[0]} and {ends.Count - 1} more",
-    };
-
-    /// <summary>The connectors at the other end that a connector of a cable is joined to.</summary>
-    private static List<PortRef> OtherEnds(Part part, PortRef port)
-    {
-        var others = new List<PortRef>();
-        PortShape shape = part.Shape.Ports[port.Port];
-        for (int i = 0; i < shape.PositionCount; i++)
+        PortRef[] different = [.. ports.Distinct()];
+        return different.Length switch
         {
-            int partner = part.Shape.Inside[shape.FirstPosition + i];
-            if (partner < 0)
-                continue;
-            var other = new PortRef(port.Part, part.Shape.PortAt(partner));
-            if (!others.Contains(other))
-                others.Add(other);
-        }
-
-        return others;
-    }
-
-    /// <summary>
-    /// The ports at the far end of what lies behind a port. Behind a port of a passive part is the fixed cabling as far as the next
-    /// patch cord; behind an interface is its whole strand.
-    /// </summary>
-    private static List<string> Behind(ScheduleInput input, PortRef port)
-    {
-        var ends = new List<string>();
-        PortShape shape = input.Plant.Port(port);
-        PortRef from = port;
-        if (shape.IsAdapter)
-        {
-            if (input.Sockets.MatingIn(port) is not { } mating)
-                return ends;
-
-            // An adapter is told from its front, where the cord is: the cabling is on the other side.
-            from = PartFacts.IsCord(input.Plant.Parts[mating.A.Part]) ? mating.B : mating.A;
-            shape = input.Plant.Port(from);
-        }
-
-        for (int i = 1; i <= shape.PositionCount; i++)
-        {
-            int position = input.Traced.Graph.PositionOf(from, i);
-            if (FarEnd(input, position) is not { } far || far == port)
-                continue;
-            string end = End(input.Plant, far);
-            if (!ends.Contains(end))
-                ends.Add(end);
-        }
-
-        return ends;
-    }
-
-    private static PortRef? FarEnd(ScheduleInput input, int position)
-    {
-        StrandGraph graph = input.Traced.Graph;
-        Plant plant = input.Plant;
-        if (graph.HasLane(position))
-            return input.Traced.OtherEnd(position) is var end && end != position ? graph.PlaceOf(end).Port : null;
-        int start = position;
-        for (int inside = graph.Inside[position]; inside >= 0; inside = graph.Inside[position])
-        {
-            PortRef leaves = graph.PlaceOf(inside).Port;
-            int across = graph.Outside[inside];
-            if (across < 0 || PartFacts.IsCord(plant.Parts[graph.PartOf(across)]) || graph.HasLane(across) || across == start)
-                return plant.Parts[leaves.Part].Shape.IsCable ? input.Sockets.HolderOf(leaves) ?? leaves : leaves;
-            position = across;
-        }
-
-        return position == start ? null : graph.PlaceOf(position).Port;
+            0 => "",
+            1 => End(plant, different[0]),
+            _ => $"{End(plant, different[0])} and {different.Length - 1} more",
+        };
     }
 
     /// <summary>The port's own network, else that of its first strand.</summary>

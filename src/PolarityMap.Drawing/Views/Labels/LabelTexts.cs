@@ -1,5 +1,6 @@
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
+using PolarityMap.Core.Schedules;
 using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Drawing.Views.Labels;

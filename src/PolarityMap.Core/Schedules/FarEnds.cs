@@ -2,35 +2,27 @@ using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
-namespace PolarityMap.Drawing.Views.Labels;
+namespace PolarityMap.Core.Schedules;
 
 /// <summary>What sits where, and where the fixed cabling behind a port comes out.</summary>
-internal sealed class FarEnds
+public sealed class FarEnds
 {
     private readonly TracedPlant _traced;
-    private readonly Dictionary<PortRef, PortRef> _holder = [];
-    private readonly Dictionary<PortRef, PortRef> _across = [];
-    private readonly Dictionary<PortRef, Mating> _inAdapter = [];
+    private readonly Sockets _sockets;
 
     public FarEnds(TracedPlant traced)
+        : this(traced, new Sockets(traced.Plant))
+    {
+    }
+
+    internal FarEnds(TracedPlant traced, Sockets sockets)
     {
         _traced = traced;
-        foreach (Mating mating in traced.Plant.Matings)
-        {
-            _holder.TryAdd(mating.A, mating.Through ?? mating.B);
-            _holder.TryAdd(mating.B, mating.Through ?? mating.A);
-            _across.TryAdd(mating.A, mating.B);
-            _across.TryAdd(mating.B, mating.A);
-            if (mating.Through is { } adapter)
-                _inAdapter.TryAdd(adapter, mating);
-        }
-
-        foreach (OpenPlug open in traced.Plant.OpenPlugs)
-            _holder.TryAdd(open.Plug, open.Adapter);
+        _sockets = sockets;
     }
 
     /// <summary>What a hand finds a plug in: the adapter of a panel, or the port that it is plugged into; null where it is in nothing.</summary>
-    public PortRef? HolderOf(PortRef plug) => _holder.TryGetValue(plug, out PortRef holder) ? holder : null;
+    public PortRef? HolderOf(PortRef plug) => _sockets.HolderOf(plug);
 
     /// <summary>The connectors at the other end that a connector of a cable is joined to.</summary>
     public List<PortRef> OtherEnds(PortRef port)
@@ -56,11 +48,11 @@ internal sealed class FarEnds
     {
         var ends = new List<PortRef>();
         PortRef from = port;
-        if (_across.TryGetValue(port, out PortRef plug) && IsLaid(plug.Part) && !_traced.Plant.Parts[port.Part].Shape.IsInterface)
+        if (_sockets.Across(port) is { } plug && IsLaid(plug.Part) && !_traced.Plant.Parts[port.Part].Shape.IsInterface)
             return [.. OtherEnds(plug).Select(o => HolderOf(o) ?? o)];
         if (_traced.Plant.Port(port).IsAdapter)
         {
-            if (!_inAdapter.TryGetValue(port, out Mating? mating))
+            if (_sockets.MatingIn(port) is not { } mating)
                 return ends;
 
             // An adapter is told from its front, where the cord is: the cabling is on the other side.
@@ -94,8 +86,7 @@ internal sealed class FarEnds
         return position == start ? null : graph.PlaceOf(position).Port;
     }
 
-    /// <summary>A cable that is laid and stays: neither a cord nor a splice.</summary>
-    private bool IsLaid(int part) => _traced.Plant.Parts[part].Shape is { IsCable: true, Splices: 0 } && !IsCord(part);
+    private bool IsLaid(int part) => PartFacts.IsLaid(_traced.Plant.Parts[part]);
 
-    private bool IsCord(int part) => _traced.Plant.Parts[part].Kind.EndsWith(" cord", StringComparison.Ordinal);
+    private bool IsCord(int part) => PartFacts.IsCord(_traced.Plant.Parts[part]);
 }
