@@ -35,14 +35,14 @@ public sealed class HitAreaTests
         TracedPlant traced = Plants.OfFile(document).Traced;
         foreach ((PlannedSheet planned, DrawingSheet drawn) in Sheets(document))
         {
-            var points = new Dictionary<string, List<Point>>();
+            var lines = new Dictionary<string, List<(Point From, Point To)>>();
             foreach (SceneGroup strand in drawn.Layers.Single(l => l.Id == "strands").Children.Cast<SceneGroup>())
-                points[strand.Id!] = [.. strand.Children.Cast<StrandPath>().SelectMany(p => p.Route.Flatten(0.01))];
+                lines[strand.Id!] = [.. strand.Children.Cast<StrandPath>().Select(p => p.Route.Flatten(0.01)).SelectMany(p => p.Zip(p.Skip(1)))];
             foreach (HitArea area in planned.HitAreas().Where(a => a.Position > 0))
             {
                 int strand = traced.StrandOf(traced.Graph.PositionOf(area.Port, area.Position));
                 string id = $"strand-{traced.NumberOf(strand)}";
-                Assert.Contains(points.Where(p => p.Key == id || p.Key.StartsWith(id + "-", StringComparison.Ordinal)).SelectMany(p => p.Value), p => IsAt(p, area.Area));
+                Assert.Contains(lines.Where(p => p.Key == id || p.Key.StartsWith(id + "-", StringComparison.Ordinal)).SelectMany(p => p.Value), l => Touches(l, area.Area));
             }
         }
     }
@@ -77,9 +77,10 @@ public sealed class HitAreaTests
     private static (double X, double Y, double Width, double Height) Rounded(Area area) =>
         (Math.Round(area.X, 3), Math.Round(area.Y, 3), Math.Round(area.Width, 3), Math.Round(area.Height, 3));
 
-    /// <summary>At the middle height of a cell, at one of its edges or between them.</summary>
-    private static bool IsAt(Point point, Area area) =>
-        Math.Abs(point.Y - area.CentreY) < 0.01 && point.X > area.X - 0.01 && point.X < area.Right + 0.01;
+    /// <summary>True for a level line at the middle height of a cell that reaches at least one of its edges.</summary>
+    private static bool Touches((Point From, Point To) line, Area area) =>
+        Math.Abs(line.From.Y - area.CentreY) < 0.01 && Math.Abs(line.To.Y - area.CentreY) < 0.01
+        && Math.Min(line.From.X, line.To.X) < area.Right + 0.01 && Math.Max(line.From.X, line.To.X) > area.X - 0.01;
 
     private static bool Holds(Area outer, Area inner) =>
         inner.X > outer.X - 0.5 && inner.Right < outer.Right + 0.5 && inner.Y > outer.Y - 0.5 && inner.Bottom < outer.Bottom + 0.5;
