@@ -260,7 +260,7 @@ internal sealed class Sheetful
     /// <summary>A layout that is not yet on paper.</summary>
     private sealed class Draft
     {
-        /// <summary>Height that stays free above and below the drawing, and width beside it.</summary>
+        /// <summary>Height that stays free above and below the drawing, and width beside it; where something was found, at each side of it.</summary>
         public const double Clear = 2;
 
         private LayoutSizes? _tight;
@@ -311,7 +311,7 @@ internal sealed class Sheetful
         public Area Room(SheetFormat paper, SheetSigns further)
         {
             Area free = SheetFrame.FreeOf(paper);
-            return free with { Width = free.Width - Marks - Clear, Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - Clear };
+            return free with { Width = free.Width - Marks - (Layout.IsMarked ? 2 * Clear : Clear), Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - Clear };
         }
 
         public Sheetful On(SheetFormat paper, Placement placement, double below = 0) => new(Input, Layout, Text, Notes, paper, placement, Marks, below);
