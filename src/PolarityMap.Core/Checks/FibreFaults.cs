@@ -12,6 +12,9 @@ namespace PolarityMap.Core.Checks;
 /// <param name="Strand">The strand.</param>
 internal readonly record struct CoreStep(int First, int Second, SourcePlace Place, int Strand)
 {
+    /// <summary>The mating, or the second part where none is known.</summary>
+    public FindingSite At { get; init; }
+
     /// <summary>Parts between the two, whose fibre is not stated.</summary>
     public IReadOnlyList<int> Between { get; init; } = [];
 }
@@ -182,9 +185,11 @@ internal sealed class FibreFaults
             (Stretch first, Stretch second) = (_stretches[i - 1], _stretches[i]);
             if (first.Fibre.Core == second.Fibre.Core)
                 continue;
-            SourcePlace place = second.In >= 0 && _context.Traced.MatingAt(second.In) is { } mating ? mating.Place : _context.PlaceOf(strand);
+            Mating? mating = second.In >= 0 ? _context.Traced.MatingAt(second.In) : null;
+            SourcePlace place = mating?.Place ?? _context.PlaceOf(strand);
             _steps.Add(new CoreStep(first.Part, second.Part, place, strand)
             {
+                At = mating is null ? new FindingSite(second.Part) : FindingSite.Of(mating),
                 Between = [.. _hops.Take(second.Hop).Skip(first.Hop + 1).Select(h => h.Part)],
             });
         }

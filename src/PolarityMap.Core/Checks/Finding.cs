@@ -32,6 +32,9 @@ public sealed record Finding(Rule Rule, SourcePlace Place, string Message, strin
     /// <summary>Other places in the document that have to do with it.</summary>
     public IReadOnlyList<SourcePlace> Related { get; init; } = [];
 
+    /// <summary>Where in the plant it is, as far as its rule knows; empty where only the far end tells that something is wrong.</summary>
+    public IReadOnlyList<FindingSite> At { get; init; } = [];
+
     /// <summary>Links it refutes, as indices into the plant's links.</summary>
     public IReadOnlyList<int> Links { get; init; } = [];
 

@@ -17,13 +17,40 @@ internal static class MeetingPlace
     /// <param name="network">The network of the end to begin from.</param>
     public static string Words(CheckContext context, int strand, int network)
     {
+        (List<Station> stations, int last, int other) = Find(context, strand, network);
+        return Between(context.Plant, stations, last, other);
+    }
+
+    /// <summary>The same place for each of some strands: a mating, or the one part between; none where several parts lie between.</summary>
+    public static IReadOnlyList<FindingSite> Sites(CheckContext context, IReadOnlyList<int> strands, int network)
+    {
+        var sites = new List<FindingSite>();
+        foreach (int strand in strands)
+        {
+            (List<Station> stations, int last, int other) = Find(context, strand, network);
+            int[] between = [.. stations[(last + 1)..other].Select(s => s.Port.Part).Distinct()];
+            FindingSite? site = between.Length switch
+            {
+                0 when stations[last].Port.Part == stations[other].Port.Part => new FindingSite(stations[last].Port.Part),
+                0 => new FindingSite(stations[last].Port.Part, stations[last].Port, stations[other].Port),
+                1 => new FindingSite(between[0]),
+                _ => null,
+            };
+            if (site is { } found && !sites.Contains(found))
+                sites.Add(found);
+        }
+
+        return sites;
+    }
+
+    private static (List<Station> Stations, int Last, int Other) Find(CheckContext context, int strand, int network)
+    {
         var stations = new List<Station>();
         context.Separation.Strands.Stations(strand, stations);
         if (stations[0].Network != network)
             stations.Reverse();
         int other = stations.FindIndex(s => s.Network >= 0 && s.Network != network);
-        int last = stations.FindLastIndex(other - 1, s => s.Network == network);
-        return Between(context.Plant, stations, last, other);
+        return (stations, stations.FindLastIndex(other - 1, s => s.Network == network), other);
     }
 
     private static string Between(Plant plant, List<Station> stations, int last, int other)

@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using PolarityMap.Acceptance.Gallery;
 using PolarityMap.Drawing.Fonts;
+using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Acceptance.Svg;
 
@@ -34,6 +35,7 @@ internal sealed class DrawnSheet
 
         // White boxes among the labels: they cover what was drawn before.
         Covers = [.. Layer("labels").Descendants().Where(r => r.Attribute("fill")?.Value == "#FFFFFF").SelectMany(Boxes)];
+        Signs = [.. Layer("findings").Descendants(Ns + "polygon").Where(p => p.Attribute("fill")?.Value is string fill && (fill == Palette.Fault.Hex || fill == Palette.WarningFill.Hex)).Select(Bounds)];
         StrandLabels = [.. Texts.Where(t => t.Layer == "labels" && StrandNumber(t.Content) > 0)];
     }
 
@@ -54,6 +56,9 @@ internal sealed class DrawnSheet
     public IReadOnlyList<DrawnText> Texts { get; }
 
     public IReadOnlyList<Rect> Covers { get; }
+
+    /// <summary>The octagons and triangles of findings on the drawing.</summary>
+    public IReadOnlyList<Rect> Signs { get; }
 
     /// <summary>The labels of strands in gutters, such as <c>7 RD</c>.</summary>
     public IReadOnlyList<DrawnText> StrandLabels { get; }
@@ -84,6 +89,13 @@ internal sealed class DrawnSheet
         "g" when element.Attribute("id")?.Value == "parts" => element.Elements().SelectMany(Boxes),
         _ => [],
     };
+
+    private static Rect Bounds(XElement polygon)
+    {
+        double[] numbers = [.. polygon.Attribute("points")!.Value.Split(' ', ',').Select(Number)];
+        double[] xs = [.. numbers.Where((_, i) => i % 2 == 0)], ys = [.. numbers.Where((_, i) => i % 2 == 1)];
+        return new Rect(xs.Min(), ys.Min(), xs.Max() - xs.Min(), ys.Max() - ys.Min());
+    }
 
     private static Rect Rectangle(XElement rect) => new(Number(rect, "x"), Number(rect, "y"), Number(rect, "width"), Number(rect, "height"));
 

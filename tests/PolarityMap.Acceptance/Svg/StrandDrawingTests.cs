@@ -148,7 +148,7 @@ public sealed class StrandDrawingTests
         DrawnSheet sheet = DrawnSheet.Of(svg);
         string[] twice =
         [
-            .. Geometry.Crossings(sheet.Strands).GroupBy(c => (Stretch.IndexAt(c.A, sheet.Parts), Stretch.IndexAt(c.B, sheet.Parts)))
+            .. Geometry.Crossings(sheet.Strands).GroupBy(c => (Stretch.IndexAt(c.A, c.At, sheet.Parts), Stretch.IndexAt(c.B, c.At, sheet.Parts)))
                 .Where(g => g.Count() > 1)
                 .Select(g => $"strands {g.Key.Item1.Strand} and {g.Key.Item2.Strand} cross {g.Count()} times near {g.First().At}"),
         ];

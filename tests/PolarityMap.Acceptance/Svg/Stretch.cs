@@ -44,12 +44,12 @@ internal sealed record Stretch(IReadOnlyList<Spot> Points, bool IsOpenEnd)
         }
     }
 
-    /// <summary>The how-manieth box or gutter of its strand a piece lies in.</summary>
-    public static (int Strand, int Route, int Index) IndexAt(Piece piece, IReadOnlyList<Rect> boxes)
+    /// <summary>The how-manieth box or gutter of its strand a spot on a piece lies in; one straight piece may run through several.</summary>
+    public static (int Strand, int Route, int Index) IndexAt(Piece piece, Spot at, IReadOnlyList<Rect> boxes)
     {
-        Spot[] points = piece.Strand.Routes[piece.Route];
+        Spot[] points = Fine([.. piece.Strand.Routes[piece.Route][..(piece.Number + 1)], at]);
         int index = 0;
-        for (int i = 1; i <= piece.Number; i++)
+        for (int i = 1; i + 1 < points.Length; i++)
         {
             if (Inside(points[i - 1], points[i], boxes) != Inside(points[i], points[i + 1], boxes))
                 index++;

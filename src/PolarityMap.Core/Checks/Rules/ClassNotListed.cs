@@ -69,6 +69,7 @@ public sealed class ClassNotListed : Rule
                 $"{application} on {fibre}")
             {
                 Strands = group.Strands,
+                At = group.Sites,
                 Related = context.PlacesAlong(group.Strands),
             });
         }

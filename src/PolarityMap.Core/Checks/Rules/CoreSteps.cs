@@ -27,6 +27,7 @@ internal static class CoreSteps
             if (faults.TryGetValue(key, out StopFault? known))
             {
                 stops.AddStrands(step.Place, known, [step.Strand]);
+                stops.AddSites(step.Place, known, [step.At]);
                 continue;
             }
 
@@ -39,7 +40,7 @@ internal static class CoreSteps
                 expected,
                 actual);
             faults[key] = fault;
-            stops.Add(step.Place, fault, [step.Strand], [first.Place, second.Place]);
+            stops.Add(step.Place, fault, [step.Strand], [first.Place, second.Place], [step.At]);
         }
 
         stops.Report(findings);

@@ -70,6 +70,7 @@ public sealed class DarkTransmit : Rule
             $"transmit of {address} reaches no interface")
         {
             Strands = strands,
+            At = [.. dark.Select(l => FindingSite.Of(l.EndPort)).Distinct()],
             Related = context.PlacesAlong(strands),
             Links = context.Outcomes.RefutedAt(from),
         });

@@ -85,7 +85,10 @@ public sealed class ForeignCordFits : Rule
                 table.Source,
                 $"a cord of {foreign} goes into {outlet}/{first.Name}, a port of {network}{alike}",
                 "ports that only the cords of their own network go into",
-                string.Join("; ", takes.Take(MostListed)) + (takes.Length > MostListed ? $"; and {takes.Length - MostListed} more" : "")));
+                string.Join("; ", takes.Take(MostListed)) + (takes.Length > MostListed ? $"; and {takes.Length - MostListed} more" : ""))
+            {
+                At = [.. table.Parts.Select(p => new FindingSite(p))],
+            });
         }
     }
 

@@ -83,6 +83,7 @@ public sealed class ForeignPart : Rule
                 $"{own} in {PartWords.List(Passed(context, stray), MostListed)} of {foreign}")
             {
                 Strands = stray.Strands,
+                At = [new FindingSite(stray.Part)],
                 Related = context.PlacesAlong(stray.Strands),
             });
         }

@@ -56,7 +56,7 @@ public sealed class JacketAgainstLegend : Rule
             return;
         Plant plant = context.Plant;
         Dictionary<string, int> legend = Legend(plant);
-        var alike = new Dictionary<(SourcePlace Place, string Jacket, int Network, int Legend), List<Part>>();
+        var alike = new Dictionary<(SourcePlace Place, string Jacket, int Network, int Legend), List<int>>();
         for (int index = 0; index < plant.Parts.Count; index++)
         {
             Part part = plant.Parts[index];
@@ -65,23 +65,24 @@ public sealed class JacketAgainstLegend : Rule
             int network = part.Network >= 0 ? part.Network : context.Separation.OnlyNetworkIn(index);
             if (network < 0 || string.Equals(plant.Networks[network].Colour, jacket, StringComparison.OrdinalIgnoreCase))
                 continue;
-            if (!alike.TryGetValue((part.Place, jacket, network, other), out List<Part>? parts))
+            if (!alike.TryGetValue((part.Place, jacket, network, other), out List<int>? parts))
                 alike[(part.Place, jacket, network, other)] = parts = [];
-            parts.Add(part);
+            parts.Add(index);
         }
 
-        foreach (((SourcePlace place, string jacket, int network, int other), List<Part> parts) in alike)
+        foreach (((SourcePlace place, string jacket, int network, int other), List<int> parts) in alike)
         {
             string more = parts.Count == 1 ? "" : $", and {parts.Count - 1} more alike";
             string named = plant.Networks[other].Name;
             findings.Add(new Finding(
                 this,
                 place,
-                $"{parts[0].Name} of {plant.Networks[network].Name} has a {jacket} jacket{more}; {jacket} is the colour of {named}",
+                $"{plant.Parts[parts[0]].Name} of {plant.Networks[network].Name} has a {jacket} jacket{more}; {jacket} is the colour of {named}",
                 plant.Networks[network].Colour is { } own ? $"a jacket in {own}, or in a colour of no network" : "a jacket in a colour of no other network",
                 $"{jacket}, the colour of {named}")
             {
                 Related = [plant.Networks[other].Place, place],
+                At = [.. parts.Select(p => new FindingSite(p))],
             });
         }
     }

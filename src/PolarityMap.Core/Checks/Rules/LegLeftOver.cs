@@ -51,6 +51,7 @@ public sealed class LegLeftOver : Rule
         {
             Part part = context.Plant.Parts[index];
             SortedSet<int>? open = null;
+            List<FindingSite>? at = null;
             bool anyMated = false;
             for (int p = 0; p < part.Shape.Ports.Count; p++)
             {
@@ -58,7 +59,10 @@ public sealed class LegLeftOver : Rule
                 bool mated = context.IsMated(new PortRef(index, p));
                 anyMated |= mated;
                 if (port.Leg > 0 && !mated && !part.SpareLegs.Contains(port.Leg))
+                {
                     (open ??= []).Add(port.Leg);
+                    (at ??= []).Add(FindingSite.Of(new PortRef(index, p)));
+                }
             }
 
             // A part with nothing mated at all is W02.
@@ -70,7 +74,10 @@ public sealed class LegLeftOver : Rule
                 part.Place,
                 $"{legs} of {part.Name} {(open.Count == 1 ? "has" : "have")} an open end and {(open.Count == 1 ? "is" : "are")} not declared spare",
                 $"every leg of {part.Name} mated at both ends or declared spare",
-                $"{legs} open"));
+                $"{legs} open")
+            {
+                At = at!,
+            });
         }
     }
 }

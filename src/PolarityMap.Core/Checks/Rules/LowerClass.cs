@@ -75,6 +75,7 @@ public sealed class LowerClass : Rule
                 $"the channel counts as {fibre}{effects}")
             {
                 Strands = group.Strands,
+                At = group.Sites,
                 Related = context.PlacesAlong(group.Strands),
             });
         }

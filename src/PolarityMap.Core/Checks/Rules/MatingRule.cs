@@ -22,6 +22,7 @@ public abstract class MatingRule : Rule
                     fault,
                     context.StrandsAt(mating.A, mating.PositionOfA).Concat(context.StrandsAt(mating.B, mating.PositionOfB)),
                     Places(plant, [mating.A, mating.Through, mating.B]),
+                    [FindingSite.Of(mating)],
                     breaks: !plant.Fits(mating));
             }
         }
@@ -29,7 +30,7 @@ public abstract class MatingRule : Rule
         foreach (OpenPlug plug in plant.OpenPlugs)
         {
             if (Judge(context, plug) is { } fault)
-                stops.Add(plug.Place, fault, context.StrandsAt(plug.Plug), Places(plant, [plug.Plug, plug.Adapter]), breaks: !plant.Fits(plug));
+                stops.Add(plug.Place, fault, context.StrandsAt(plug.Plug), Places(plant, [plug.Plug, plug.Adapter]), [FindingSite.Of(plug.Plug)], breaks: !plant.Fits(plug));
         }
 
         stops.Report(findings);

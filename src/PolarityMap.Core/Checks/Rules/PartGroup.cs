@@ -11,6 +11,9 @@ internal sealed class PartGroup
 
     public int Count => _parts.Count;
 
+    /// <summary>The parts as places of a finding.</summary>
+    public IReadOnlyList<FindingSite> Sites => [.. _parts.Select(p => new FindingSite(p))];
+
     public IReadOnlyList<int> Strands => _strands;
 
     public void Add(int part, int strand)

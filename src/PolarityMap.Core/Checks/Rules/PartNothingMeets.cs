@@ -50,7 +50,10 @@ public sealed class PartNothingMeets : Rule
                     part.Place,
                     $"no run comes to {part.Name}",
                     $"a run that mates {part.Name}",
-                    "none"));
+                    "none")
+                {
+                    At = [new FindingSite(index)],
+                });
             }
         }
     }

@@ -57,12 +57,16 @@ public sealed class PortUsedTwice : Rule
                 $"{port} is used twice, {first} and {second}",
                 $"one plug in {port}",
                 clash.Refused is { } refused ? $"{plant.Address(refused)} has no room there" : "two plugs");
-            stops.Add(clash.Place, fault, CutOff(context, clash), [clash.First], breaks: true);
+            stops.Add(clash.Place, fault, CutOff(context, clash), [clash.First], Sites(clash), breaks: true);
             stops.AddStrands(clash.Place, fault, context.StrandsAt(clash.Port, clash.Position));
         }
 
         stops.Report(findings);
     }
+
+    /// <summary>The port that is taken, and the plug or port that finds it so.</summary>
+    private static IEnumerable<FindingSite> Sites(PortClash clash) =>
+        clash.Refused is { } refused ? [FindingSite.Of(clash.Port), FindingSite.Of(refused)] : [FindingSite.Of(clash.Port)];
 
     /// <summary>The strands of what finds the port taken: of a plug or port, or of the plug that waits in an adapter.</summary>
     private static IEnumerable<int> CutOff(CheckContext context, PortClash clash)

@@ -35,9 +35,13 @@ internal static class SharingText
                 $"{networks} in {what}{alike}")
             {
                 Strands = group.Uses[0].Strands,
+                At = [.. group.Uses.Select(SiteOf)],
             });
         }
     }
+
+    private static FindingSite SiteOf(SharedUse use) =>
+        use.Mating is { } mating ? FindingSite.Of(mating) : new FindingSite(use.Part, use.Port);
 
     private static string Article(SharedPlace place) => place switch
     {

@@ -25,6 +25,8 @@ internal sealed class StopFindings(Rule rule, CheckContext context)
 
         public List<SourcePlace> Related { get; } = [];
 
+        public List<FindingSite> At { get; } = [];
+
         public HashSet<int> Seen { get; } = [];
 
         public HashSet<int> Broken { get; } = [];
@@ -35,14 +37,16 @@ internal sealed class StopFindings(Rule rule, CheckContext context)
     /// <param name="fault">The fault.</param>
     /// <param name="strands">The strands through it.</param>
     /// <param name="related">Other places that have to do with it.</param>
+    /// <param name="at">Where in the plant it is.</param>
     /// <param name="breaks">True when its strands end there, so that it refutes the links on them.</param>
-    public void Add(SourcePlace place, StopFault fault, IEnumerable<int> strands, IEnumerable<SourcePlace> related, bool breaks = false)
+    public void Add(SourcePlace place, StopFault fault, IEnumerable<int> strands, IEnumerable<SourcePlace> related, IEnumerable<FindingSite> at, bool breaks = false)
     {
         if (!_stops.TryGetValue((place, fault.Alike), out Stop? stop))
             _stops[(place, fault.Alike)] = stop = new Stop(fault);
         stop.Count++;
         int[] through = [.. strands];
         AddStrands(place, fault, through);
+        AddSites(place, fault, at);
         if (breaks)
             stop.Broken.UnionWith(through);
 
@@ -64,6 +68,17 @@ internal sealed class StopFindings(Rule rule, CheckContext context)
         }
     }
 
+    /// <summary>Adds where else in the plant a fault is that has been added.</summary>
+    public void AddSites(SourcePlace place, StopFault fault, IEnumerable<FindingSite> at)
+    {
+        Stop stop = _stops[(place, fault.Alike)];
+        foreach (FindingSite site in at)
+        {
+            if (!stop.At.Contains(site))
+                stop.At.Add(site);
+        }
+    }
+
     /// <summary>Adds the findings, in the order in which their first faults came.</summary>
     public void Report(List<Finding> findings)
     {
@@ -75,6 +90,7 @@ internal sealed class StopFindings(Rule rule, CheckContext context)
             {
                 Strands = stop.Strands,
                 Related = stop.Related,
+                At = stop.At,
                 Links = context.Outcomes.RefutedTouching(stop.Broken),
             });
         }

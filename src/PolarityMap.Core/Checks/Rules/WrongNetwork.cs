@@ -77,6 +77,7 @@ public sealed class WrongNetwork : Rule
                 $"{context.Plant.Address(a)} at {context.Plant.Address(b)}, an interface of {there}")
             {
                 Strands = strands,
+                At = MeetingPlace.Sites(context, strands, context.Plant.NetworkOf(a)),
                 Related = context.PlacesAlong(strands),
                 Links = context.Outcomes.RefutedOn(strands),
             });

@@ -24,6 +24,9 @@ internal sealed class BoxPainter(Sheetful sheetful, int page, PaintScope scope, 
     /// <summary>Words, to lie over all.</summary>
     public List<Label> Labels { get; } = new(2 * sheetful.Layout.RowCount());
 
+    /// <summary>What the legend has to explain of them, once painted.</summary>
+    public SheetSigns Signs { get; private set; }
+
     /// <summary>Words that name the parts, to lie over all.</summary>
     public List<NamePlace> Names { get; } = [];
 
@@ -171,9 +174,9 @@ internal sealed class BoxPainter(Sheetful sheetful, int page, PaintScope scope, 
         {
             if (rows[i - 1].Port != rows[i].Port || !node.LeavesOut(rows[i - 1], rows[i]) || Y(rows[i]) - Y(rows[i - 1]) < Measures.Pitch + 2)
                 continue;
+            Signs |= SheetSigns.LeftOut;
             double middle = (Y(rows[i - 1]) + Y(rows[i])) / 2;
-            foreach (double offset in (ReadOnlySpan<double>)[-0.9, 0, 0.9])
-                Cells.Add(new Circle(X(x), middle + offset, 0.25, null, LineWidths.Leader, Palette.Ink));
+            Cells.AddRange(Legend.LeftOut(X(x), middle));
         }
     }
 }

@@ -59,6 +59,15 @@ internal static class ExpectedWays
         }
     }
 
+    /// <summary>The findings of which at least one strand has an expected way on the layout.</summary>
+    public static IReadOnlyList<Finding> Shown(ViewInput input, Layout layout)
+    {
+        if (layout.Expected.Count == 0)
+            return [];
+        HashSet<int> strands = [.. layout.Expected.SelectMany(e => e.Ways.Rows).Select(r => r.Left.Strand)];
+        return [.. input.Findings.Where(f => f.Strands.Any(strands.Contains))];
+    }
+
     /// <summary>The ways through the part that a remedy changes; null where none is known, or not all strands pass it.</summary>
     private static (Node Box, List<(Row, Row)> Rows)? Changed(Finding finding, List<(Way Way, Way Tail)> pairs)
     {

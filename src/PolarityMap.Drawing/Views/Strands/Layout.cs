@@ -201,6 +201,12 @@ internal sealed class Layout(int ways)
     /// <summary>The ways that faulty strands should take, in a gutter or a part each.</summary>
     public IReadOnlyList<Expected> Expected { get; set; } = [];
 
+    /// <summary>True where anything was found; such sheets leave more room between words.</summary>
+    public bool IsMarked { get; set; }
+
+    /// <summary>The signs of findings at the parts and matings that they are about.</summary>
+    public IReadOnlyList<FaultSign> Faults { get; set; } = [];
+
     /// <summary>The expected ways in the gutter right of a column, or in a part; null where there are none.</summary>
     public Crossing? ExpectedAt(int column, Node? box)
     {

@@ -59,7 +59,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
             Words = new SceneGroup(null, LabelStyles.SideBySide(boxes.Labels)) { Repeats = repeats },
             Signs = new SceneGroup(null, [.. Arrows(), .. _signs]) { Repeats = repeats },
             Expected = new SceneGroup("expected", expected.Lines),
-            KeySigns = keys.Signs,
+            KeySigns = keys.Signs | boxes.Signs | (_arrows.Count > 0 ? SheetSigns.Light : SheetSigns.None),
             Routes = _routes,
             Labels = _labels,
             Names = boxes.Names,
@@ -131,7 +131,9 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
         segments.Add(RouteSegment.Line(new Point(X(column.X), Y(open))));
         if (way.ComesIn)
             return new Point(X(column.X) - AddCutLeft(way, X(column.X), open, new Cut(way.Strand, way.Piece.First - 1)), Y(open));
-        var start = new Point(X(column.X - Measures.Stub), Y(open));
+        var start = new Point(X(column.X - OpenEnds.Length(text, way, open)), Y(open));
+        if (OpenEnds.HaveLabels(way))
+            AddLabel(column.X - OpenEnds.LabelAt(text, way, open), Y(open), way);
         _signs.Add(EndMark(way.Strand, start.X, start.Y));
         return start;
     }
@@ -250,9 +252,12 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
                 return;
             }
 
-            x = column.Right + Measures.Stub;
+            x = column.Right + OpenEnds.Length(text, way, from);
+            if (OpenEnds.HaveLabels(way))
+                AddLabel(column.Right + OpenEnds.LabelAt(text, way, from), y, way);
             segments.Add(RouteSegment.Line(new Point(X(x), y)));
             _signs.Add(EndMark(way.Strand, X(x), y));
+            x += OpenEnds.Ring(text, way);
         }
 
         bool last = way.LastColumn == layout.Columns.Count - 1;

@@ -5,70 +5,6 @@ using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
-/// <summary>Room that crossings take: how many stages, and the widest gap between rows that a strand runs past in one.</summary>
-internal readonly record struct CrossingSize(int Stages, double Gap)
-{
-    /// <summary>Room with a straight lead at each side.</summary>
-    /// <param name="stage">Room for one exchange of neighbours.</param>
-    public double Room(double stage) => (Stages * Braid.StageFor(stage, Gap)) + (2 * Measures.Lead);
-}
-
-/// <summary>What a column takes, whatever the room for its crossings.</summary>
-internal sealed class ColumnSize
-{
-    /// <summary>Cells at the left edge; 0 without left rows.</summary>
-    public double LeftCell { get; init; }
-
-    /// <summary>Words beside the left cells.</summary>
-    public double LeftWords { get; init; }
-
-    public double RightCell { get; init; }
-
-    public double RightWords { get; init; }
-
-    public required ColumnText Text { get; init; }
-
-    /// <summary>Least width for the words above the boxes.</summary>
-    public double LeastWidth { get; set; }
-
-    /// <summary>True when strands go through a box.</summary>
-    public bool HasInside { get; set; }
-
-    /// <summary>The crossings inside boxes.</summary>
-    public List<CrossingSize> Crossings { get; } = [];
-
-    /// <summary>The large boxes, with the words above them.</summary>
-    public List<(int Slot, bool HasName, CaptionText Caption)> Large { get; } = [];
-
-    /// <summary>True when the head stands at the top of the drawing.</summary>
-    public bool HasHead { get; set; }
-
-    /// <summary>The slot above which the head stands below a large box, or -1.</summary>
-    public int HeadSlot { get; set; } = -1;
-}
-
-/// <summary>What a gutter takes, whatever the room for its crossing.</summary>
-/// <param name="ArrowLeft">Room for arrowheads at its left edge.</param>
-/// <param name="ArrowRight">Room for arrowheads at its right edge.</param>
-/// <param name="Label">Room for one label.</param>
-/// <param name="IsStraight">True where every strand runs straight.</param>
-internal sealed record GutterSize(double ArrowLeft, double ArrowRight, double Label, bool IsStraight)
-{
-    /// <summary>The strands' crossing, and that of the ways they should take.</summary>
-    public List<CrossingSize> Crossings { get; init; } = [];
-
-    /// <summary>Room for the crossings; 0 where one label will do.</summary>
-    public double Crossing(double stage)
-    {
-        if (IsStraight)
-            return 0;
-        double room = Crossings.Count > 1 ? 0 : 8;
-        foreach (CrossingSize crossing in Crossings)
-            room = Math.Max(room, crossing.Room(stage));
-        return Measures.Tenths(room);
-    }
-}
-
 /// <summary>
 /// Measures a layout and its words once, so that it can be placed again and again: with more or less room for crossings, folded
 /// or not, on one paper or another.
@@ -79,15 +15,19 @@ internal sealed class LayoutSizes
     private readonly double[] _gaps;
     private readonly double[] _firstHeights;
 
-    public LayoutSizes(Layout layout, SheetText text)
+    /// <param name="layout">What is measured.</param>
+    /// <param name="text">Its words.</param>
+    /// <param name="isTight">True where signs of findings have to do without their codes beside them, and words with less room between them.</param>
+    public LayoutSizes(Layout layout, SheetText text, bool isTight = false)
     {
+        IsTight = isTight;
         _traced = text.Traced;
         Layout = layout;
         Text = text;
         Keys = new CommonKeys(_traced, layout);
         Columns = new ColumnSize[layout.Columns.Count];
         for (int c = 0; c < Columns.Length; c++)
-            Columns[c] = MeasureColumn(layout.Columns[c]);
+            Columns[c] = MeasureColumn(c, layout.Columns[c]);
         _gaps = FixedGaps();
 
         // Crossings are measured at the heights of narrow columns: the heights depend on the widths but for wrapped captions.
@@ -106,11 +46,16 @@ internal sealed class LayoutSizes
         foreach (Way way in layout.Ways)
         {
             if (way.FirstColumn == 0 && way.Passages[0].In is not null)
-                LeftMargin = Math.Max(LeftMargin, way.ComesIn ? Measures.Tenths(CutMarks.Room(text, way.Strand)) : Measures.Stub + 1);
+                LeftMargin = Math.Max(LeftMargin, way.ComesIn ? Measures.Tenths(CutMarks.Room(text, way.Strand)) : OpenEnds.Length(text, way, way.Passages[0].In!) + 1);
         }
+
+        LeftMargin += FaultSigns.RoomAtStarts(layout, 0);
     }
 
     public Layout Layout { get; }
+
+    /// <summary>True where signs of findings have no codes beside them.</summary>
+    public bool IsTight { get; }
 
     public SheetText Text { get; }
 
@@ -161,7 +106,7 @@ internal sealed class LayoutSizes
 
     private static double Head(int lines) => (Math.Max(2, lines) * Measures.LineOfText) + 1.5;
 
-    private ColumnSize MeasureColumn(List<Node> nodes)
+    private ColumnSize MeasureColumn(int column, List<Node> nodes)
     {
         double leftCell = 0, leftWords = 0, rightCell = 0, rightWords = 0;
         foreach (Node node in nodes)
@@ -173,9 +118,9 @@ internal sealed class LayoutSizes
         var size = new ColumnSize
         {
             LeftCell = Measures.Tenths(leftCell),
-            LeftWords = leftWords,
+            LeftWords = leftWords + FaultSigns.RoomInBox(Layout, column, left: true, IsTight),
             RightCell = Measures.Tenths(rightCell),
-            RightWords = rightWords,
+            RightWords = rightWords + FaultSigns.RoomInBox(Layout, column, left: false, IsTight),
             Text = ColumnText.Of(nodes, Text),
         };
         double least = size.Text.HeadText.LongestWord + 0.5;
@@ -228,8 +173,8 @@ internal sealed class LayoutSizes
             sizes.Add(size);
     }
 
-    /// <summary>Room for an open end with a sign and its code from the left, and one from the right.</summary>
-    private const double OpenEnds = (2 * Measures.Stub) + 16;
+    /// <summary>Room for a sign and its code at an open end from the left.</summary>
+    private const double EndSign = 16;
 
     private static readonly double OpposedWidth = SheetText.Width("opposed");
 
@@ -247,14 +192,14 @@ internal sealed class LayoutSizes
                 continue;
             last = mating;
             if (_traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array)
-                keys = Math.Max(keys, Math.Max(OpposedWidth + 1.5, mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + 2 : 0));
+                keys = Math.Max(keys, Math.Max(OpposedWidth + (Layout.IsMarked && !IsTight ? 4.5 : 1.5), mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + 2 : 0));
         }
 
         double label = Math.Max(widest + (2 * Measures.LabelLead), keys);
         label = Math.Max(label, LooseEnds(column));
         Crossing? expected = Layout.ExpectedAt(column, null);
         double left = HasLight(Layout.Columns[column], right: true) ? Marks.ArrowLength + 0.6 : 0;
-        double right = HasLight(Layout.Columns[column + 1], right: false) ? Marks.ArrowLength + 0.6 : 0;
+        double right = (HasLight(Layout.Columns[column + 1], right: false) ? Marks.ArrowLength + 0.6 : 0) + FaultSigns.RoomBefore(Layout, column + 1, IsTight);
         straight &= expected is null;
         return new GutterSize(Measures.Tenths(left), Measures.Tenths(right), Measures.Tenths(label), straight)
         {
@@ -292,16 +237,20 @@ internal sealed class LayoutSizes
     {
         if (!HasLooseEnd(column))
             return 0;
-        double left = 0, right = 0;
+        double left = 0, right = 0, leftEnd = Measures.Stub, rightEnd = Measures.Stub;
         foreach (Way way in Layout.Ways)
         {
+            if (!way.GoesOn && way.LastColumn == column && way.Passages[^1].Out is { } end)
+                leftEnd = Math.Max(leftEnd, OpenEnds.Length(Text, way, end));
+            if (!way.ComesIn && way.FirstColumn == column + 1 && way.Passages[0].In is { } start)
+                rightEnd = Math.Max(rightEnd, OpenEnds.Length(Text, way, start));
             if (way.GoesOn && way.LastColumn == column)
                 left = Math.Max(left, CutMarks.Room(Text, way.Strand));
             if (way.ComesIn && way.FirstColumn == column + 1)
                 right = Math.Max(right, CutMarks.Room(Text, way.Strand));
         }
 
-        return Math.Max(OpenEnds, left + right);
+        return Math.Max(leftEnd + EndSign + FaultSigns.RoomAtStarts(Layout, column + 1) + rightEnd, left + right);
     }
 
     private bool HasLooseEnd(int column)

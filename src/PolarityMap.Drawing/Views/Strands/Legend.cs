@@ -42,15 +42,43 @@ internal static class Legend
 
     private const double MarkSize = 3.2;
 
-    /// <summary>The marks of the legend's last line: the sign that asks for it, its word, the room it takes, and how it is drawn.</summary>
-    private static readonly (SheetSigns Sign, string Word, double Width, Func<double, double, SceneElement> Mark)[] Entries =
+    private const double WordHeight = CapHeights.Least + 0.2;
+
+    /// <summary>A mark of the legend.</summary>
+    /// <param name="Sign">The sign that asks for it.</param>
+    /// <param name="Word">Its word.</param>
+    /// <param name="Width">The room that both take.</param>
+    /// <param name="Mark">How it is drawn; null for words alone.</param>
+    private sealed record Entry(SheetSigns Sign, string Word, double Width, Func<double, double, SceneElement>? Mark)
+    {
+        /// <summary>From the entry's left end to its word.</summary>
+        public double Lead { get; init; } = 4;
+    }
+
+    /// <summary>How strands are to be read: a line of its own.</summary>
+    private static readonly Entry[] Strands =
     [
-        (SheetSigns.Arrays, "key up", 15, static (x, y) => Marks.KeyUp(x, y + 0.8)),
-        (SheetSigns.Turned, "key down", 19, static (x, y) => Marks.KeyDown(x, y - 0.8)),
-        (SheetSigns.Errors, "error", 13.5, static (x, y) => Marks.Error(x, y, MarkSize)),
-        (SheetSigns.Warnings, "warning", 17, static (x, y) => Marks.Warning(x, y, MarkSize)),
-        (SheetSigns.OpenEnds, "open end", 18, static (x, y) => new Line(x, y - 1.4, x, y + 1.4, Palette.Ink, LineWidths.Frame)),
+        new(SheetSigns.Light, "light from transmit to receive", 43.5, static (x, y) => Marks.ArrowRight(x + 1.4, y, Palette.Ink)) { Lead = 4.5 },
+        new(SheetSigns.Crossings, "Lines that cross do not touch.", 38, null) { Lead = 0 },
     ];
+
+    /// <summary>The signs below it.</summary>
+    private static readonly Entry[] Signs =
+    [
+        new(SheetSigns.Arrays, "key up", 15, static (x, y) => Marks.KeyUp(x, y + 0.8)),
+        new(SheetSigns.Turned, "key down", 19, static (x, y) => Marks.KeyDown(x, y - 0.8)),
+        new(SheetSigns.Errors, "error", 13.5, static (x, y) => Marks.Error(x, y, MarkSize)),
+        new(SheetSigns.Warnings, "warning", 17, static (x, y) => Marks.Warning(x, y, MarkSize)),
+        new(SheetSigns.OpenEnds, "open end", 18, static (x, y) => new Line(x, y - 1.4, x, y + 1.4, Palette.Ink, LineWidths.Frame)),
+        new(SheetSigns.LeftOut, "positions not shown", 32, static (x, y) => new SceneGroup(null, [.. LeftOut(x, y)])),
+    ];
+
+    /// <summary>The three dots where positions of an array are left out.</summary>
+    internal static IEnumerable<Circle> LeftOut(double x, double y)
+    {
+        foreach (double offset in (double[])[-0.9, 0, 0.9])
+            yield return new Circle(x, y + offset, 0.25, null, LineWidths.Leader, Palette.Ink);
+    }
 
     private const int MostFindings = 6;
 
@@ -95,14 +123,15 @@ internal static class Legend
         int tracers = colours.Count == 0 ? 0 : colours.Max(c => c.Tracers);
         int entries = ordered.Length + (tracers > 0 ? 1 : 0);
         int rows = Math.Max(1, (entries + 2) / 3);
-        double rowHeight = Math.Min(3.7, (KeysHeight - 3) / (rows + 2));
+        List<Entry[]> lines = [.. LinesOf(Strands, signs, area.Width), .. LinesOf(Signs, signs, area.Width)];
+        double rowHeight = Math.Min(3.7, (KeysHeight - 3) / (rows + Math.Max(2, lines.Count)));
         for (int i = 0; i < ordered.Length; i++)
         {
             double x = area.X + 1.5 + (i / rows * columnWidth);
             double y = top + (i % rows * rowHeight);
             FibreColour c = ordered[i];
             elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), StrandColours.Drawn(c)));
-            elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {ColourWords(c)}", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            elements.Add(Label.CentredOn(x + 5.6, y, $"{c.Code} {ColourWords(c)}", WordHeight, Anchor.Start, Palette.Ink));
         }
 
         if (tracers > 0)
@@ -110,30 +139,51 @@ internal static class Legend
             double x = area.X + 1.5 + (ordered.Length / rows * columnWidth);
             double y = top + (ordered.Length % rows * rowHeight);
             elements.Add(Marks.Ticks(x + 2.25, y, 1));
-            elements.Add(Label.CentredOn(x + 5.6, y, "a tick: one tracer", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
+            elements.Add(Label.CentredOn(x + 5.6, y, "a tick: one tracer", WordHeight, Anchor.Start, Palette.Ink));
         }
 
         double line = top + (rows * rowHeight) + 0.3;
-        bool light = signs.HasFlag(SheetSigns.Light);
-        if (light)
+        foreach (Entry[] marks in lines)
         {
-            elements.Add(Marks.ArrowRight(area.X + 4.5, line, Palette.Ink));
-            elements.Add(Label.CentredOn(area.X + 6, line, "light from transmit to receive", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-        }
+            double next = area.X + 1.5;
+            foreach (Entry entry in marks)
+            {
+                if (entry.Mark is { } mark)
+                    elements.Add(mark(next + 1.6, line));
+                elements.Add(Label.CentredOn(next + entry.Lead, line, entry.Word, WordHeight, Anchor.Start, Palette.Ink));
+                next += entry.Width;
+            }
 
-        elements.Add(Label.CentredOn(area.X + (light ? 45 : 1.5), line, "Lines that cross do not touch.", CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-        line += rowHeight;
-        double next = area.X + 1.5;
-        foreach ((SheetSigns sign, string word, double width, Func<double, double, SceneElement> mark) in Entries)
-        {
-            if (!signs.HasFlag(sign))
-                continue;
-            elements.Add(mark(next + 1.6, line));
-            elements.Add(Label.CentredOn(next + 4, line, word, CapHeights.Least + 0.2, Anchor.Start, Palette.Ink));
-            next += width;
+            line += rowHeight;
         }
 
         return new SceneGroup("legend", elements);
+    }
+
+    /// <summary>Those of some entries that a sheet has, in as many lines of a width as they take.</summary>
+    private static List<Entry[]> LinesOf(Entry[] entries, SheetSigns signs, double width)
+    {
+        var lines = new List<Entry[]>();
+        var line = new List<Entry>();
+        double next = 1.5;
+        foreach (Entry entry in entries)
+        {
+            if (!signs.HasFlag(entry.Sign))
+                continue;
+            if (line.Count > 0 && next + entry.Lead + SheetText.Width(entry.Word, WordHeight) > width - 1)
+            {
+                lines.Add([.. line]);
+                line.Clear();
+                next = 1.5;
+            }
+
+            line.Add(entry);
+            next += entry.Width;
+        }
+
+        if (line.Count > 0)
+            lines.Add([.. line]);
+        return lines;
     }
 
     /// <summary>The findings in words and the caution, from <paramref name="area"/>'s top down.</summary>
@@ -163,6 +213,8 @@ internal static class Legend
             List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
             for (int i = 0; i < words.Count; i++)
                 lines.Add((words[i], i == 0 ? finding.Rule.Severity : null));
+            if (!notes.Ghosted.Contains(finding))
+                lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} expected: {finding.Expected}", width - 8).Select(l => (l, (Severity?)null)));
             for (int r = 0; r < finding.Remedies.Count; r++)
             {
                 string head = finding.Remedies.Count == 1 ? "remedy" : $"remedy {r + 1} of {finding.Remedies.Count}, one alone is enough";

@@ -26,7 +26,7 @@ internal sealed class PaintedLayout
     /// <summary>Where faulty strands should go.</summary>
     public required SceneGroup Expected { get; init; }
 
-    /// <summary>The keys that were painted, for the legend.</summary>
+    /// <summary>Keys, arrowheads and dots that were painted, for the legend.</summary>
     public required SheetSigns KeySigns { get; init; }
 
     /// <summary>For each way the routes of its stretches on this sheet.</summary>

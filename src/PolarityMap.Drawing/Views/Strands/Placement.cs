@@ -100,6 +100,9 @@ internal sealed class Placement
 
     public GutterPlace[] Gutters { get; }
 
+    /// <inheritdoc cref="LayoutSizes.IsTight"/>
+    public bool IsTight => _sizes.IsTight;
+
     /// <inheritdoc cref="LayoutSizes.LeftMargin"/>
     private double LeftMargin => _sizes.LeftMargin;
 

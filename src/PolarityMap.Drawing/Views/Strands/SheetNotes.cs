@@ -9,6 +9,9 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <param name="Words">Further sentences, such as what the sheet stands for.</param>
 internal sealed record SheetNotes(IReadOnlyList<Finding> Findings, SampleStrand Sample, SheetSigns Signs, IReadOnlyList<string> Words)
 {
+    /// <summary>Findings whose strands are shown where they should go, so that the words need not say it.</summary>
+    public IReadOnlyList<Finding> Ghosted { get; init; } = [];
+
     /// <summary>What the strand of the example is a strand of.</summary>
     public string Of { get; init; } = "this plant";
 }

@@ -41,6 +41,12 @@ internal enum SheetSigns
 
     /// <summary>A part that a proved remedy changes.</summary>
     Change = 2048,
+
+    /// <summary>Dots where positions of an array are left out.</summary>
+    LeftOut = 4096,
+
+    /// <summary>Lines that cross.</summary>
+    Crossings = 8192,
 }
 
 /// <summary>Finds what is on a sheet.</summary>
@@ -58,7 +64,9 @@ internal static class SheetSignsOf
         }
 
         if (layout.Expected.Count > 0)
-            signs |= SheetSigns.Expected;
+            signs |= SheetSigns.Expected | SheetSigns.Crossings;
+        if (layout.Between.Any(Crosses) || layout.Columns.Any(c => c.Any(n => n.Inside is { } inside && Crosses(inside))))
+            signs |= SheetSigns.Crossings;
         var changed = new HashSet<int>(input.Findings.SelectMany(f => f.Remedies).Select(r => r.Part));
         if (changed.Count > 0 && layout.Columns.Any(c => c.Any(n => changed.Contains(n.Part))))
             signs |= SheetSigns.Change;
@@ -68,7 +76,7 @@ internal static class SheetSignsOf
             if (way.ComesIn || way.GoesOn)
                 signs |= SheetSigns.Cuts;
             if ((way.Passages[0].In is not null && !way.ComesIn) || (way.Passages[^1].Out is not null && !way.GoesOn))
-                signs |= SheetSigns.OpenEnds;
+                signs |= hops.Traced.Strands.IsLoop(way.Strand) ? SheetSigns.Rings : SheetSigns.OpenEnds;
             foreach (Passage passage in way.Passages)
             {
                 if (passage.Node is null)
@@ -84,14 +92,24 @@ internal static class SheetSignsOf
 
         return signs;
 
+        static bool Crosses(Crossing crossing)
+        {
+            for (int i = 1; i < crossing.Rows.Count; i++)
+            {
+                if (crossing.Rows[i].Right.Slot < crossing.Rows[i - 1].Right.Slot)
+                    return true;
+            }
+
+            return false;
+        }
+
         SheetSigns Of(Row row)
         {
             DrawnPort port = row.Port;
             if (port.Visit == visit)
                 return SheetSigns.None;
             port.Visit = visit;
-            SheetSigns own = row.Lane is null ? SheetSigns.None : SheetSigns.Light;
-            return own | port.Shape.Face.Family switch
+            return port.Shape.Face.Family switch
             {
                 ConnectorFamily.Duplex => SheetSigns.Duplex,
                 _ => SheetSigns.None,

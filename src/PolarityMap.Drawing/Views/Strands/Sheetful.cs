@@ -24,7 +24,7 @@ internal sealed class Sheetful
         Area free = SheetFrame.FreeOf(format);
         double spare = free.Width - placement.Width - marks;
         double words = input.Findings.Where(f => f.Strands.Count > 0).Select(f => SheetText.Width(f.Rule.Title) + 2).DefaultIfEmpty(0).Max();
-        if (words > 0 && words <= spare && placement.Bands == 1)
+        if (words > 0 && words <= spare - (2 * Draft.Clear) && placement.Bands == 1)
         {
             HasRoomForWords = true;
             Marks = marks += words;
@@ -164,15 +164,18 @@ internal sealed class Sheetful
         foreach (bool folded in folds)
         {
             Area room = draft.Room(paper, folded ? SheetSigns.Rings : SheetSigns.None);
-            foreach (double stage in Measures.Stages)
+            foreach (LayoutSizes sizes in folded ? [draft.Sizes] : draft.RoomyThenTight)
             {
-                var placement = new Placement(draft.Sizes, stage, folded ? room.Width : double.PositiveInfinity);
-                if (placement.Width <= room.Width && placement.Height <= room.Height - below)
-                    return draft.On(paper, placement, below);
+                foreach (double stage in Measures.Stages)
+                {
+                    var placement = new Placement(sizes, stage, folded ? room.Width : double.PositiveInfinity);
+                    if (placement.Width <= room.Width && placement.Height <= room.Height - below)
+                        return draft.On(paper, placement, below);
 
-                // Narrower columns wrap more words and folding adds bands: neither makes a band that is too high any lower.
-                if (placement.BandHeight > room.Height - below)
-                    return null;
+                    // Narrower columns wrap more words and folding adds bands: neither makes a band that is too high any lower.
+                    if (placement.BandHeight > room.Height - below)
+                        return null;
+                }
             }
         }
 
@@ -257,8 +260,10 @@ internal sealed class Sheetful
     /// <summary>A layout that is not yet on paper.</summary>
     private sealed class Draft
     {
-        /// <summary>Height that stays free above and below the drawing, and width beside it.</summary>
+        /// <summary>Height that stays free above and below the drawing, and width beside it; where something was found, at each side of it.</summary>
         public const double Clear = 2;
+
+        private LayoutSizes? _tight;
 
         public Draft(StrandHops hops, ViewInput input, Layout layout, IReadOnlyList<Piece> pieces, SheetNames names)
         {
@@ -266,21 +271,24 @@ internal sealed class Sheetful
             Layout = layout;
             SlotPlan.Make(hops, Layout);
             Layout.Expected = ExpectedWays.Of(hops, input, Layout);
+            Layout.IsMarked = input.Findings.Count > 0;
+            Layout.Faults = FaultSigns.Of(input, Layout);
             Text = new SheetText(hops, names);
             Sizes = new LayoutSizes(layout, Text);
-            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), names.Notes);
-            bool open = false;
+            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), names.Notes) { Ghosted = ExpectedWays.Shown(input, Layout) };
+            double open = 0;
             foreach (Way way in Layout.Ways)
             {
                 if (way.LastColumn + 1 != Layout.Columns.Count || way.Passages[^1].Out is null)
                     continue;
-                open |= !way.GoesOn;
                 if (way.GoesOn)
                     Marks = Math.Max(Marks, CutMarks.Room(Text, way.Strand));
+                else
+                    open = Math.Max(open, OpenEnds.Length(Text, way, way.Passages[^1].Out!));
             }
 
             bool found = input.Findings.Any(f => f.Strands.Count > 0);
-            Marks = Math.Max(Marks, found ? StrandsPainter.MarkWidth : open ? Measures.Stub + 1 : 0);
+            Marks = Math.Max(Marks, found ? StrandsPainter.MarkWidth + Math.Max(0, open - Measures.Stub) : open > 0 ? open + 1 : 0);
         }
 
         public ViewInput Input { get; }
@@ -291,6 +299,9 @@ internal sealed class Sheetful
 
         public LayoutSizes Sizes { get; }
 
+        /// <summary>The sizes, and where something was found also those that do without what can be spared rather than be folded.</summary>
+        public IReadOnlyList<LayoutSizes> RoomyThenTight => Layout.IsMarked ? [Sizes, _tight ??= new LayoutSizes(Layout, Text, isTight: true)] : [Sizes];
+
         public SheetNotes Notes { get; }
 
         /// <summary>Room at the right for signs, open ends and the marks of other sheets.</summary>
@@ -300,7 +311,7 @@ internal sealed class Sheetful
         public Area Room(SheetFormat paper, SheetSigns further)
         {
             Area free = SheetFrame.FreeOf(paper);
-            return free with { Width = free.Width - Marks - Clear, Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - Clear };
+            return free with { Width = free.Width - Marks - (Layout.IsMarked ? 2 * Clear : Clear), Height = free.Height - Legend.FootHeight(paper, Notes with { Signs = Notes.Signs | further }) - Clear };
         }
 
         public Sheetful On(SheetFormat paper, Placement placement, double below = 0) => new(Input, Layout, Text, Notes, paper, placement, Marks, below);

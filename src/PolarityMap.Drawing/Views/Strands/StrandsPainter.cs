@@ -29,7 +29,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private readonly List<SceneElement> _marks = [];
     private readonly List<SheetLink> _links = [];
 
-    /// <summary>The keys that were painted, for the legend.</summary>
+    /// <summary>Keys, arrowheads and dots that were painted, for the legend.</summary>
     public SheetSigns KeySigns { get; private set; }
 
     /// <summary>Where a click leads, once painted.</summary>
@@ -60,6 +60,10 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         {
             foreach (EndPlace end in painted.Ends)
                 AddFinding(end);
+            var faults = new FaultPainter(sheetful, page, scope);
+            faults.Paint();
+            _marks.AddRange(faults.Signs);
+            strandLabels.AddRange(faults.Codes);
         }
 
         return
@@ -84,7 +88,8 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
     private int NumberOf(Way way) => _traced.NumberOf(sheetful.StrandOf(way));
 
-    private static Dictionary<int, Finding> FindingByStrand(IReadOnlyList<Finding> findings)
+    /// <summary>For each strand the finding that its far end shows.</summary>
+    public static Dictionary<int, Finding> FindingByStrand(IReadOnlyList<Finding> findings)
     {
         var map = new Dictionary<int, Finding>();
         foreach (Finding finding in findings)

@@ -35,14 +35,14 @@ public sealed class HitAreaTests
         TracedPlant traced = Plants.OfFile(document).Traced;
         foreach ((PlannedSheet planned, DrawingSheet drawn) in Sheets(document))
         {
-            var stretches = new Dictionary<string, List<IReadOnlyList<Point>>>();
+            var lines = new Dictionary<string, List<(Point From, Point To)>>();
             foreach (SceneGroup strand in drawn.Layers.Single(l => l.Id == "strands").Children.Cast<SceneGroup>())
-                stretches[strand.Id!] = [.. strand.Children.Cast<StrandPath>().Select(p => p.Route.Flatten(0.01))];
+                lines[strand.Id!] = [.. strand.Children.Cast<StrandPath>().Select(p => p.Route.Flatten(0.01)).SelectMany(p => p.Zip(p.Skip(1)))];
             foreach (HitArea area in planned.HitAreas().Where(a => a.Position > 0))
             {
                 int strand = traced.StrandOf(traced.Graph.PositionOf(area.Port, area.Position));
                 string id = $"strand-{traced.NumberOf(strand)}";
-                Assert.Contains(stretches.Where(s => s.Key == id || s.Key.StartsWith(id + "-", StringComparison.Ordinal)).SelectMany(s => s.Value), s => RunsThrough(s, area.Area));
+                Assert.Contains(lines.Where(p => p.Key == id || p.Key.StartsWith(id + "-", StringComparison.Ordinal)).SelectMany(p => p.Value), l => Touches(l, area.Area));
             }
         }
     }
@@ -77,18 +77,10 @@ public sealed class HitAreaTests
     private static (double X, double Y, double Width, double Height) Rounded(Area area) =>
         (Math.Round(area.X, 3), Math.Round(area.Y, 3), Math.Round(area.Width, 3), Math.Round(area.Height, 3));
 
-    /// <summary>Level at the middle height of a cell, from one place in it or at its edge to another place or beyond.</summary>
-    private static bool RunsThrough(IReadOnlyList<Point> stretch, Area area)
-    {
-        for (int i = 1; i < stretch.Count; i++)
-        {
-            Point from = stretch[i - 1], to = stretch[i];
-            if (Math.Abs(from.Y - area.CentreY) < 0.01 && Math.Abs(to.Y - area.CentreY) < 0.01 && Math.Min(from.X, to.X) < area.Right + 0.01 && Math.Max(from.X, to.X) > area.X - 0.01)
-                return true;
-        }
-
-        return false;
-    }
+    /// <summary>True for a level line at the middle height of a cell that reaches at least one of its edges.</summary>
+    private static bool Touches((Point From, Point To) line, Area area) =>
+        Math.Abs(line.From.Y - area.CentreY) < 0.01 && Math.Abs(line.To.Y - area.CentreY) < 0.01
+        && Math.Min(line.From.X, line.To.X) < area.Right + 0.01 && Math.Max(line.From.X, line.To.X) > area.X - 0.01;
 
     private static bool Holds(Area outer, Area inner) =>
         inner.X > outer.X - 0.5 && inner.Right < outer.Right + 0.5 && inner.Y > outer.Y - 0.5 && inner.Bottom < outer.Bottom + 0.5;
