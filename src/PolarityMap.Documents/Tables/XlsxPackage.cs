@@ -7,6 +7,8 @@ namespace PolarityMap.Documents.Tables;
 /// </summary>
 internal static class XlsxPackage
 {
+    public const string NoWorkbook = "this is a zip file and no workbook; save the table as XLSX or CSV";
+
     private const string ContentTypes = "[Content_Types].xml";
 
     /// <summary>The earliest time that a zip file can tell: the bytes know no clock.</summary>
@@ -38,7 +40,7 @@ internal static class XlsxPackage
                 throw new InvalidDataException();
         }
 
-        return sizes.ContainsKey(ContentTypes) ? sizes : throw new TableException("this is a zip file and no workbook; save the table as XLSX or CSV");
+        return sizes.ContainsKey(ContentTypes) ? sizes : throw new TableException(NoWorkbook);
     }
 
     /// <summary>The same parts in the order of their names, without a time, packed.</summary>

@@ -49,7 +49,7 @@ public sealed class XlsxReader
         {
             IReadOnlyDictionary<string, long> sizes = XlsxPackage.Sizes(bytes);
             using SpreadsheetDocument document = SpreadsheetDocument.Open(new MemoryStream(bytes, false), false);
-            var reader = new XlsxReader(document.WorkbookPart ?? throw new InvalidDataException(), sizes);
+            var reader = new XlsxReader(document.WorkbookPart ?? throw new TableException(XlsxPackage.NoWorkbook), sizes);
             IReadOnlyList<TableSheet> sheets = reader.Sheets();
             problems = reader._problems;
             return sheets;
@@ -63,10 +63,12 @@ public sealed class XlsxReader
 
     private List<TableSheet> Sheets()
     {
+        using OpenXmlReader xml = Open(_book);
+        if (!xml.Read() || !Starts<Workbook>(xml))
+            throw new TableException(XlsxPackage.NoWorkbook);
         if (_book.SharedStringTablePart is { } strings)
             ReadStrings(strings);
         var sheets = new List<TableSheet>();
-        using OpenXmlReader xml = Open(_book);
         while (xml.Read())
         {
             if (Starts<Sheet>(xml) && Attribute(xml, "id") is { } id && _book.TryGetPartById(id, out OpenXmlPart? part) && part is WorksheetPart sheet)

@@ -105,6 +105,10 @@ public sealed class HostileWorkbookTests
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
             HandmadeWorkbook.Add(zip, "content.xml", "<a/>");
         Assert.Contains("no workbook", Refused(bytes.ToArray()), StringComparison.Ordinal);
+        byte[] letter = HandmadeWorkbook.Changed(
+            HandmadeWorkbook.OfRows(""), static (_, text) => text.Replace("spreadsheetml.sheet.main", "wordprocessingml.document.main", StringComparison.Ordinal)
+                .Replace("<workbook", "<document", StringComparison.Ordinal).Replace("</workbook", "</document", StringComparison.Ordinal));
+        Assert.Contains("no workbook", Refused(letter), StringComparison.Ordinal);
         Assert.Contains("damaged", Refused("PK\u0003\u0004 and nothing more"u8.ToArray()), StringComparison.Ordinal);
     }
 
