@@ -65,6 +65,9 @@ public static class TableLimits
     /// <summary>Bytes of a workbook's parts when they are unpacked, all together.</summary>
     public const long UnpackedBytes = 256L * 1024 * 1024;
 
+    /// <summary>Bytes of the lists of a workbook's parts, all together.</summary>
+    public const long RelationBytes = 4 * 1024 * 1024;
+
     /// <summary>Files in a workbook.</summary>
     public const int Entries = 500;
 

@@ -1,7 +1,11 @@
 using System.Globalization;
-using System.IO.Compression;
+using System.Text;
 using System.Xml;
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Spreadsheet;
 using PolarityMap.Documents.Text;
+using SheetText = DocumentFormat.OpenXml.Spreadsheet.Text;
 
 namespace PolarityMap.Documents.Tables;
 
@@ -11,28 +15,25 @@ namespace PolarityMap.Documents.Tables;
 /// </summary>
 public sealed class XlsxReader
 {
-    private const string Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-
     /// <summary>Cells that merging may fill, in all sheets together.</summary>
     private const int MostMerged = 200_000;
 
-    private static readonly XmlReaderSettings s_settings = new()
-    {
-        DtdProcessing = DtdProcessing.Prohibit,
-        XmlResolver = null,
-        IgnoreComments = true,
-        IgnoreProcessingInstructions = true,
-        CloseInput = true,
-    };
+    /// <summary>How deep elements are nested; those of a sheet with all of its extensions come to less than half.</summary>
+    private const int DeepestElement = 64;
 
-    private readonly ZipArchive _zip;
+    private readonly WorkbookPart _book;
+    private readonly IReadOnlyDictionary<string, long> _sizes;
     private readonly List<string> _strings = [];
     private readonly List<TableProblem> _problems = [];
     private long _unpacked;
     private int _rows;
     private int _merged;
 
-    private XlsxReader(ZipArchive zip) => _zip = zip;
+    private XlsxReader(WorkbookPart book, IReadOnlyDictionary<string, long> sizes)
+    {
+        _book = book;
+        _sizes = sizes;
+    }
 
     /// <summary>The sheets of a workbook in order, hidden ones too.</summary>
     /// <param name="bytes">The file.</param>
@@ -46,15 +47,15 @@ public sealed class XlsxReader
             throw new TableException("this is a workbook of the old kind, or one with a password; save it as XLSX without one");
         try
         {
-            using var zip = new ZipArchive(new MemoryStream(bytes), ZipArchiveMode.Read);
-            if (zip.Entries.Count > TableLimits.Entries)
-                throw new TableException($"the workbook has more than {TableLimits.Entries} parts");
-            var reader = new XlsxReader(zip);
+            IReadOnlyDictionary<string, long> sizes = XlsxPackage.Sizes(bytes);
+            using SpreadsheetDocument document = SpreadsheetDocument.Open(new MemoryStream(bytes, false), false);
+            var reader = new XlsxReader(document.WorkbookPart ?? throw new TableException(XlsxPackage.NoWorkbook), sizes);
             IReadOnlyList<TableSheet> sheets = reader.Sheets();
             problems = reader._problems;
             return sheets;
         }
-        catch (Exception broken) when (broken is InvalidDataException or XmlException or IOException or NotSupportedException or FormatException or OverflowException)
+        catch (Exception broken) when (broken is InvalidDataException or XmlException or IOException or NotSupportedException or FormatException
+            or OverflowException or OpenXmlPackageException or InvalidOperationException or ArgumentException or KeyNotFoundException)
         {
             throw new TableException("the workbook is damaged: it cannot be unpacked or is no XML inside");
         }
@@ -62,21 +63,16 @@ public sealed class XlsxReader
 
     private List<TableSheet> Sheets()
     {
-        string workbook = Target("_rels/.rels", "", "officeDocument").FirstOrDefault().Path ?? "xl/workbook.xml";
-        if (_zip.GetEntry(workbook) is null)
-            throw new TableException("this is a zip file and no workbook; save the table as XLSX or CSV");
-        string folder = workbook.Contains('/') ? workbook[..(workbook.LastIndexOf('/') + 1)] : "";
-        string relations = $"{folder}_rels/{workbook[folder.Length..]}.rels";
-        if (Target(relations, folder, "sharedStrings").FirstOrDefault().Path is { } strings && _zip.GetEntry(strings) is not null)
+        using OpenXmlReader xml = Open(_book);
+        if (!xml.Read() || !Starts<Workbook>(xml))
+            throw new TableException(XlsxPackage.NoWorkbook);
+        if (_book.SharedStringTablePart is { } strings)
             ReadStrings(strings);
-        Dictionary<string, string> parts = Target(relations, folder, "worksheet").DistinctBy(t => t.Id).ToDictionary(t => t.Id, t => t.Path);
         var sheets = new List<TableSheet>();
-        using XmlReader xml = Open(workbook);
         while (xml.Read())
         {
-            if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "sheet"
-                && (xml.GetAttribute("id", Relations) ?? Attribute(xml, "id")) is { } id && parts.TryGetValue(id, out string? part) && _zip.GetEntry(part) is not null)
-                sheets.Add(ReadSheet(part, Shown(xml.GetAttribute("name") ?? $"{sheets.Count + 1}")));
+            if (Starts<Sheet>(xml) && Attribute(xml, "id") is { } id && _book.TryGetPartById(id, out OpenXmlPart? part) && part is WorksheetPart sheet)
+                sheets.Add(ReadSheet(sheet, Shown(Attribute(xml, "name") ?? $"{sheets.Count + 1}")));
         }
 
         return sheets;
@@ -90,48 +86,51 @@ public sealed class XlsxReader
         return name.Length <= 60 ? name : name[..60];
     }
 
-    /// <summary>An attribute by its local name: strict workbooks have another namespace for the same.</summary>
-    private static string? Attribute(XmlReader xml, string name)
+    private static bool Starts<T>(OpenXmlReader xml)
+        where T : OpenXmlElement => xml.IsStartElement && xml.ElementType == typeof(T);
+
+    private static string? Attribute(OpenXmlReader xml, string name)
     {
-        for (bool more = xml.MoveToFirstAttribute(); more; more = xml.MoveToNextAttribute())
+        foreach (OpenXmlAttribute attribute in xml.Attributes)
         {
-            if (xml.LocalName == name)
-            {
-                string value = xml.Value;
-                xml.MoveToElement();
-                return value;
-            }
+            if (attribute.LocalName == name)
+                return attribute.Value;
         }
 
-        xml.MoveToElement();
         return null;
     }
 
-    private List<(string Id, string Path)> Target(string relations, string folder, string type)
+    /// <summary>A part that may be read as often as a workbook names it: each time counts as unpacked.</summary>
+    private OpenXmlPartReader Open(OpenXmlPart part)
     {
-        var targets = new List<(string, string)>();
-        if (_zip.GetEntry(relations) is null)
-            return targets;
-        using XmlReader xml = Open(relations);
-        while (xml.Read())
-        {
-            if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "Relationship" && xml.GetAttribute("TargetMode") != "External"
-                && xml.GetAttribute("Type")?.EndsWith("/" + type, StringComparison.Ordinal) == true && xml.GetAttribute("Target") is { } target)
-                targets.Add((xml.GetAttribute("Id") ?? "", target.StartsWith('/') ? target[1..] : folder + target));
-        }
-
-        return targets;
+        long size = _sizes.GetValueOrDefault(part.Uri.OriginalString.TrimStart('/'), TableLimits.UnpackedBytes);
+        _unpacked += size;
+        if (_unpacked > TableLimits.UnpackedBytes)
+            throw new TableException($"the workbook unpacks to more than {TableLimits.UnpackedBytes / 1024 / 1024} MiB");
+        size = Math.Max(1, size);
+        CheckNesting(part, size);
+        return new OpenXmlPartReader(part, new OpenXmlPartReaderOptions { MaxCharactersInPart = size, CloseStream = true });
     }
 
-    private XmlReader Open(string part) => XmlReader.Create(new BoundedStream(this, _zip.GetEntry(part)!.Open()), s_settings);
-
-    private void ReadStrings(string part)
+    /// <summary>The library follows nested elements by calling itself, so nests that would exhaust the stack have to be found before.</summary>
+    private static void CheckNesting(OpenXmlPart part, long size)
     {
-        const int most = 5_000_000;
-        using XmlReader xml = Open(part);
+        var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, MaxCharactersInDocument = size, CloseInput = true };
+        using var xml = XmlReader.Create(part.GetStream(FileMode.Open, FileAccess.Read), settings);
         while (xml.Read())
         {
-            if (xml.NodeType != XmlNodeType.Element || xml.LocalName != "si")
+            if (xml.Depth > DeepestElement)
+                throw new InvalidDataException();
+        }
+    }
+
+    private void ReadStrings(SharedStringTablePart part)
+    {
+        const int most = 5_000_000;
+        using OpenXmlReader xml = Open(part);
+        while (xml.Read())
+        {
+            if (!Starts<SharedStringItem>(xml))
                 continue;
             if (_strings.Count == most)
                 throw new TableException($"the workbook has more than {most} texts");
@@ -139,76 +138,43 @@ public sealed class XlsxReader
         }
     }
 
-    /// <summary>The text of a string item or inline string: all of its runs, without readings.</summary>
-    private static string Texts(XmlReader xml)
+    /// <summary>The text of a string item or inline string: all of its runs, without readings. Stands on its end.</summary>
+    private static string Texts(OpenXmlReader xml)
     {
-        string text = "";
-        if (xml.IsEmptyElement)
-            return text;
+        var text = new StringBuilder();
+        bool isReading = false;
         int depth = xml.Depth;
         while (xml.Read() && xml.Depth > depth)
         {
-            if (xml.NodeType != XmlNodeType.Element)
-                continue;
-            if (xml.LocalName == "rPh")
-                Skip(xml);
-            else if (xml.LocalName == "t")
-                text += Content(xml);
-            if (text.Length > TableLimits.CellLength * 2)
-                throw new TableException($"a cell has more than {TableLimits.CellLength} characters");
-        }
-
-        return XlsxText.Unescape(text);
-    }
-
-    /// <summary>Reads past an element and stands on its end.</summary>
-    private static void Skip(XmlReader xml)
-    {
-        if (xml.IsEmptyElement)
-            return;
-        int depth = xml.Depth;
-        while (xml.Read() && xml.Depth > depth)
-            continue;
-    }
-
-    /// <summary>The text inside an element; stands on its end.</summary>
-    private static string Content(XmlReader xml)
-    {
-        if (xml.IsEmptyElement)
-            return "";
-        string text = "";
-        int depth = xml.Depth;
-        while (xml.Read() && xml.Depth > depth)
-        {
-            if (xml.NodeType is XmlNodeType.Text or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace or XmlNodeType.CDATA)
-                text += xml.Value;
+            if (xml.ElementType == typeof(PhoneticRun))
+                isReading = xml.IsStartElement;
+            else if (!isReading && Starts<SheetText>(xml))
+                text.Append(xml.GetText());
             if (text.Length > TableLimits.CellLength * 8)
                 throw new TableException($"a cell has more than {TableLimits.CellLength} characters");
         }
 
-        return text;
+        return XlsxText.Unescape(text.ToString());
     }
 
-    private TableSheet ReadSheet(string part, string name)
+    private TableSheet ReadSheet(WorksheetPart part, string name)
     {
         var rows = new List<TableRow>();
         var byNumber = new Dictionary<int, List<string>>();
         int number = 0;
-        using XmlReader xml = Open(part);
+        using OpenXmlReader xml = Open(part);
         while (xml.Read())
         {
-            if (xml.NodeType != XmlNodeType.Element)
-                continue;
-            if (xml.LocalName == "row")
+            if (Starts<Row>(xml))
             {
                 if (++_rows > TableLimits.Rows)
                     throw new TableException($"the workbook has more than {TableLimits.Rows} rows");
-                number = int.TryParse(xml.GetAttribute("r"), NumberStyles.None, CultureInfo.InvariantCulture, out int told) && told > 0 ? told : number + 1;
+                number = int.TryParse(Attribute(xml, "r"), NumberStyles.None, CultureInfo.InvariantCulture, out int told) && told > 0 ? told : number + 1;
                 List<string> cells = ReadRow(xml, name, number);
                 rows.Add(new TableRow(number, cells));
                 byNumber[number] = cells;
             }
-            else if (xml.LocalName == "mergeCell" && xml.GetAttribute("ref") is { } merged)
+            else if (Starts<MergeCell>(xml) && Attribute(xml, "ref") is { } merged)
             {
                 Fill(merged, byNumber, rows);
             }
@@ -220,18 +186,16 @@ public sealed class XlsxReader
         return new TableSheet(name, rows);
     }
 
-    private List<string> ReadRow(XmlReader xml, string sheet, int row)
+    private List<string> ReadRow(OpenXmlReader xml, string sheet, int row)
     {
         var cells = new List<string>();
-        if (xml.IsEmptyElement)
-            return cells;
         int depth = xml.Depth;
         int column = 0;
         while (xml.Read() && xml.Depth > depth)
         {
-            if (xml.NodeType != XmlNodeType.Element || xml.LocalName != "c")
+            if (!Starts<Cell>(xml))
                 continue;
-            column = xml.GetAttribute("r") is { } place ? ColumnOf(place, out _) : column + 1;
+            column = Attribute(xml, "r") is { } place ? ColumnOf(place, out _) : column + 1;
             string value = ReadCell(xml, sheet, row, column);
             if (value.Length == 0)
                 continue;
@@ -245,35 +209,20 @@ public sealed class XlsxReader
         return cells;
     }
 
-    private string ReadCell(XmlReader xml, string sheet, int row, int column)
+    private string ReadCell(OpenXmlReader xml, string sheet, int row, int column)
     {
-        string type = xml.GetAttribute("t") ?? "n";
+        string type = Attribute(xml, "t") ?? "n";
         string? value = null;
         bool isFormula = false;
-        if (!xml.IsEmptyElement)
+        int depth = xml.Depth;
+        while (xml.Read() && xml.Depth > depth)
         {
-            int depth = xml.Depth;
-            while (xml.Read() && xml.Depth > depth)
-            {
-                if (xml.NodeType != XmlNodeType.Element)
-                    continue;
-                switch (xml.LocalName)
-                {
-                    case "v":
-                        value = Content(xml);
-                        break;
-                    case "is":
-                        value = Texts(xml);
-                        break;
-                    case "f":
-                        isFormula = true;
-                        Skip(xml);
-                        break;
-                    default:
-                        Skip(xml);
-                        break;
-                }
-            }
+            if (Starts<CellValue>(xml))
+                value = xml.GetText();
+            else if (Starts<InlineString>(xml))
+                value = Texts(xml);
+            else if (Starts<CellFormula>(xml))
+                isFormula = true;
         }
 
         if (isFormula && string.IsNullOrEmpty(value))
@@ -345,50 +294,6 @@ public sealed class XlsxReader
                 cells.Add("");
             if (cells[column - 1].Length == 0)
                 cells[column - 1] = value;
-        }
-    }
-
-    /// <summary>Counts what is unpacked, of all parts together.</summary>
-    private sealed class BoundedStream(XlsxReader reader, Stream inner) : Stream
-    {
-        public override bool CanRead => true;
-
-        public override bool CanSeek => false;
-
-        public override bool CanWrite => false;
-
-        public override long Length => throw new NotSupportedException();
-
-        public override long Position
-        {
-            get => throw new NotSupportedException();
-            set => throw new NotSupportedException();
-        }
-
-        public override int Read(byte[] buffer, int offset, int count) => Counted(inner.Read(buffer, offset, count));
-
-        public override int Read(Span<byte> buffer) => Counted(inner.Read(buffer));
-
-        public override void Flush() => inner.Flush();
-
-        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-        public override void SetLength(long value) => throw new NotSupportedException();
-
-        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-        protected override void Dispose(bool disposing)
-        {
-            if (disposing)
-                inner.Dispose();
-            base.Dispose(disposing);
-        }
-
-        private int Counted(int read)
-        {
-            reader._unpacked += read;
-            return reader._unpacked <= TableLimits.UnpackedBytes
-                ? read : throw new TableException($"the workbook unpacks to more than {TableLimits.UnpackedBytes / 1024 / 1024} MiB");
         }
     }
 }

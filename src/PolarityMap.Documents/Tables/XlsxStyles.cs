@@ -1,4 +1,4 @@
-using System.Xml;
+using DocumentFormat.OpenXml.Spreadsheet;
 using PolarityMap.Core.Schedules;
 
 namespace PolarityMap.Documents.Tables;
@@ -10,7 +10,11 @@ internal static class XlsxStyles
     public const string Heading = "5";
     public const string OneLine = "6";
 
-    private const string Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    // Numbers of formats that every program knows (ECMA-376 part 1, 18.8.30).
+    private const uint General = 0;
+    private const uint AsWhole = 1;
+    private const uint AsHundredths = 2;
+    private const uint AsText = 49;
 
     /// <summary>The number of the style of a kind's numbers and blanks.</summary>
     public static string Of(CellKind kind) => kind switch
@@ -21,8 +25,55 @@ internal static class XlsxStyles
         _ => Text,
     };
 
-    public static void Write(XmlWriter xml) => xml.WriteRaw(
-        $"""
-        <styleSheet xmlns="{Main}"><fonts count="2"><font><sz val="10"/><name val="Arial"/></font><font><b/><sz val="10"/><name val="Arial"/></font></fonts><fills count="3"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill><fill><patternFill patternType="solid"><fgColor rgb="FFE6E6E6"/><bgColor indexed="64"/></patternFill></fill></fills><borders count="2"><border><left/><right/><top/><bottom/><diagonal/></border><border><left style="thin"/><right style="thin"/><top style="thin"/><bottom style="thin"/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="7"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/><xf numFmtId="49" fontId="0" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyAlignment="1"><alignment vertical="top" wrapText="1"/></xf><xf numFmtId="1" fontId="0" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyAlignment="1"><alignment horizontal="right" vertical="top" indent="1"/></xf><xf numFmtId="2" fontId="0" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyAlignment="1"><alignment horizontal="right" vertical="top" indent="1"/></xf><xf numFmtId="0" fontId="0" fillId="0" borderId="1" xfId="0" applyBorder="1"/><xf numFmtId="49" fontId="1" fillId="2" borderId="0" xfId="0" applyNumberFormat="1" applyFont="1" applyFill="1" applyAlignment="1"><alignment vertical="top" wrapText="1"/></xf><xf numFmtId="49" fontId="0" fillId="0" borderId="0" xfId="0" applyNumberFormat="1" applyAlignment="1"><alignment vertical="top"/></xf></cellXfs></styleSheet>
-        """);
+    public static Stylesheet All() => new(
+        new Fonts(Letters(isBold: false), Letters(isBold: true)) { Count = 2 },
+        new Fills(
+            new Fill(new PatternFill { PatternType = PatternValues.None }),
+            new Fill(new PatternFill { PatternType = PatternValues.Gray125 }),
+            new Fill(new PatternFill(new ForegroundColor { Rgb = "FFE6E6E6" }, new BackgroundColor { Indexed = 64 }) { PatternType = PatternValues.Solid }))
+        { Count = 3 },
+        new Borders(
+            new Border(new LeftBorder(), new RightBorder(), new TopBorder(), new BottomBorder(), new DiagonalBorder()),
+            new Border(
+                new LeftBorder { Style = BorderStyleValues.Thin },
+                new RightBorder { Style = BorderStyleValues.Thin },
+                new TopBorder { Style = BorderStyleValues.Thin },
+                new BottomBorder { Style = BorderStyleValues.Thin },
+                new DiagonalBorder()))
+        { Count = 2 },
+        new CellStyleFormats(new CellFormat { NumberFormatId = General, FontId = 0, FillId = 0, BorderId = 0 }) { Count = 1 },
+        new CellFormats(
+            Format(General),
+            Format(AsText, new Alignment { Vertical = VerticalAlignmentValues.Top, WrapText = true }),
+            Format(AsWhole, OnTheRight()),
+            Format(AsHundredths, OnTheRight()),
+            Format(General, border: 1),
+            Format(AsText, new Alignment { Vertical = VerticalAlignmentValues.Top, WrapText = true }, font: 1, fill: 2),
+            Format(AsText, new Alignment { Vertical = VerticalAlignmentValues.Top }))
+        { Count = 7 });
+
+    private static Font Letters(bool isBold)
+    {
+        var font = new Font(new FontSize { Val = 10 }, new FontName { Val = "Arial" });
+        if (isBold)
+            font.PrependChild(new Bold());
+        return font;
+    }
+
+    private static Alignment OnTheRight() => new() { Horizontal = HorizontalAlignmentValues.Right, Vertical = VerticalAlignmentValues.Top, Indent = 1 };
+
+    private static CellFormat Format(uint number, Alignment? alignment = null, uint font = 0, uint fill = 0, uint border = 0) => new()
+    {
+        NumberFormatId = number,
+        FontId = font,
+        FillId = fill,
+        BorderId = border,
+        FormatId = 0,
+        ApplyNumberFormat = number == General ? null : true,
+        ApplyFont = font == 0 ? null : true,
+        ApplyFill = fill == 0 ? null : true,
+        ApplyBorder = border == 0 ? null : true,
+        ApplyAlignment = alignment is null ? null : true,
+        Alignment = alignment,
+    };
 }

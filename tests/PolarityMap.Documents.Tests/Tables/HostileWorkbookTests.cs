@@ -1,5 +1,5 @@
+using System.Buffers.Binary;
 using System.IO.Compression;
-using System.Text;
 using CsCheck;
 using PolarityMap.Core.Schedules;
 using PolarityMap.Documents.Tables;
@@ -10,41 +10,14 @@ namespace PolarityMap.Documents.Tests.Tables;
 /// <summary>Workbooks that mean harm or are none end with a reason.</summary>
 public sealed class HostileWorkbookTests
 {
-    private const string Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-    private const string Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-
-    private static byte[] Workbook(string sheet, Action<Stream>? stream = null, int more = 0)
-    {
-        using var bytes = new MemoryStream();
-        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            Add(zip, "xl/workbook.xml", $"<workbook xmlns='{Main}' xmlns:r='{Relations}'><sheets><sheet name='S' sheetId='1' r:id='r1'/></sheets></workbook>");
-            Add(zip, "xl/_rels/workbook.xml.rels", $"<Relationships xmlns='http://schemas.openxmlformats.org/package/2006/relationships'><Relationship Id='r1' Type='{Relations}/worksheet' Target='worksheets/sheet1.xml'/></Relationships>");
-            using (Stream part = zip.CreateEntry("xl/worksheets/sheet1.xml", CompressionLevel.Fastest).Open())
-            {
-                part.Write(Encoding.UTF8.GetBytes(sheet));
-                stream?.Invoke(part);
-            }
-
-            for (int i = 0; i < more; i++)
-                Add(zip, $"more/{i}", "");
-        }
-
-        return bytes.ToArray();
-    }
-
-    private static void Add(ZipArchive zip, string name, string text)
-    {
-        using Stream part = zip.CreateEntry(name).Open();
-        part.Write(Encoding.UTF8.GetBytes(text));
-    }
+    private const string Main = HandmadeWorkbook.Main;
 
     private static string Refused(byte[] bytes) => Assert.Throws<TableException>(() => XlsxReader.Read(bytes, out _)).Message;
 
     [Fact]
     public void A_workbook_that_unpacks_to_far_too_much_is_not_unpacked()
     {
-        byte[] bomb = Workbook($"<worksheet xmlns='{Main}'>", part =>
+        byte[] bomb = HandmadeWorkbook.Of($"<worksheet xmlns='{Main}'>", part =>
         {
             byte[] blanks = new byte[1 << 20];
             Array.Fill(blanks, (byte)' ');
@@ -55,11 +28,62 @@ public sealed class HostileWorkbookTests
         Assert.Contains("unpacks to more", Refused(bomb), StringComparison.Ordinal);
     }
 
+    // 100 MiB, three times: what is unpacked counts each time.
+    [Fact]
+    public void A_part_that_many_sheets_name_is_not_unpacked_for_each_of_them()
+    {
+        byte[] bomb = HandmadeWorkbook.Of(
+            $"<worksheet xmlns='{Main}'/>",
+            part =>
+            {
+                byte[] blanks = new byte[1 << 20];
+                Array.Fill(blanks, (byte)'\n');
+                for (int i = 0; i < 100; i++)
+                    part.Write(blanks);
+            },
+            sheets: string.Concat(Enumerable.Range(1, 3).Select(i => $"<sheet name='S{i}' sheetId='{i}' r:id='r1'/>")));
+        Assert.Contains("unpacks to more", Refused(bomb), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_that_unpacks_to_more_than_the_list_of_parts_says_is_cut_there()
+    {
+        byte[] workbook = HandmadeWorkbook.Of($"<worksheet xmlns='{Main}'><sheetData><row r='1'><c r='A1'><v>5</v></c></row></sheetData></worksheet>{new string(' ', 5000)}");
+        Assert.Equal("5", XlsxReader.Read(workbook, out _).Single().Rows.Single()[0]);
+
+        // The size stands 24 bytes into the part's entry of the central directory, whose name begins 46 bytes in.
+        int at = workbook.AsSpan().LastIndexOf("xl/worksheets/sheet1.xml"u8) - 46;
+        BinaryPrimitives.WriteInt32LittleEndian(workbook.AsSpan(at + 24), 120);
+        Assert.Contains("damaged", Refused(workbook), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lists_of_parts_that_are_far_too_long_are_refused() => Assert.Contains(
+        "listed in more",
+        Refused(HandmadeWorkbook.Of("<a/>", relations: new string(' ', (int)TableLimits.RelationBytes))),
+        StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("<row><c><v>", "</v></c></row>")]
+    [InlineData("<row><c t='inlineStr'><is><t>", "</t></is></c></row>")]
+    [InlineData("<row><c t='inlineStr'><is>", "</is></c></row>")]
+    [InlineData("<row><c><f>", "</f></c></row>")]
+    [InlineData("<row><c><v>1</v><extLst><ext>", "</ext></extLst></c></row>")]
+    [InlineData("<row>", "</row>")]
+    [InlineData("</sheetData><mergeCells><mergeCell ref='A1:A2'>", "</mergeCell></mergeCells><sheetData>")]
+    [InlineData("</sheetData><sheetViews><sheetView><pane>", "</pane></sheetView></sheetViews><sheetData>")]
+    public void Elements_nested_far_too_deep_are_refused(string before, string after)
+    {
+        const int depth = 400_000;
+        string nest = string.Concat(Enumerable.Repeat("<a>", depth)) + string.Concat(Enumerable.Repeat("</a>", depth));
+        Assert.Contains("damaged", Refused(HandmadeWorkbook.OfRows(before + nest + after)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Entities_and_document_types_are_refused()
     {
         string sheet = $"<!DOCTYPE w [<!ENTITY a 'aaaa'><!ENTITY b '&a;&a;&a;'>]><worksheet xmlns='{Main}'><sheetData><row><c t='str'><v>&b;</v></c></row></sheetData></worksheet>";
-        Assert.Contains("damaged", Refused(Workbook(sheet)), StringComparison.Ordinal);
+        Assert.Contains("damaged", Refused(HandmadeWorkbook.Of(sheet)), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -68,10 +92,10 @@ public sealed class HostileWorkbookTests
     [InlineData("<row r='1'><c r='A1'><v>5</v></c>", "damaged")]
     [InlineData("<row r='1'><c r='A1'><v>5</v></c></row></sheetData><mergeCells><mergeCell ref='A1:A999999'/></mergeCells><sheetData>", "merged")]
     public void A_sheet_that_cannot_be_is_refused_with_a_reason(string rows, string expected) =>
-        Assert.Contains(expected, Refused(Workbook($"<worksheet xmlns='{Main}'><sheetData>{rows}</sheetData></worksheet>")), StringComparison.Ordinal);
+        Assert.Contains(expected, Refused(HandmadeWorkbook.OfRows(rows)), StringComparison.Ordinal);
 
     [Fact]
-    public void Too_many_parts_are_refused() => Assert.Contains("parts", Refused(Workbook("<a/>", more: TableLimits.Entries)), StringComparison.Ordinal);
+    public void Too_many_parts_are_refused() => Assert.Contains("parts", Refused(HandmadeWorkbook.Of("<a/>", parts: TableLimits.Entries)), StringComparison.Ordinal);
 
     [Fact]
     public void Other_files_are_told_by_what_they_are()
@@ -79,8 +103,12 @@ public sealed class HostileWorkbookTests
         Assert.Contains("password", Refused([0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1]), StringComparison.Ordinal);
         using var bytes = new MemoryStream();
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
-            Add(zip, "content.xml", "<a/>");
+            HandmadeWorkbook.Add(zip, "content.xml", "<a/>");
         Assert.Contains("no workbook", Refused(bytes.ToArray()), StringComparison.Ordinal);
+        byte[] letter = HandmadeWorkbook.Changed(
+            HandmadeWorkbook.OfRows(""), static (_, text) => text.Replace("spreadsheetml.sheet.main", "wordprocessingml.document.main", StringComparison.Ordinal)
+                .Replace("<workbook", "<document", StringComparison.Ordinal).Replace("</workbook", "</document", StringComparison.Ordinal));
+        Assert.Contains("no workbook", Refused(letter), StringComparison.Ordinal);
         Assert.Contains("damaged", Refused("PK\u0003\u0004 and nothing more"u8.ToArray()), StringComparison.Ordinal);
     }
 
