@@ -43,23 +43,13 @@ internal static class XlsxPackage
         return sizes.ContainsKey(ContentTypes) ? sizes : throw new TableException(NoWorkbook);
     }
 
-    /// <summary>The same parts in the order of their names, without a time, packed.</summary>
-    public static byte[] Normalised(MemoryStream package)
+    /// <summary>
+    /// Takes the times out of a package. Its parts stay as they are packed, in the order in which they were made, which is always the same.
+    /// </summary>
+    public static void RemoveTimes(MemoryStream package)
     {
-        using var bytes = new MemoryStream();
-        using (var from = new ZipArchive(package, ZipArchiveMode.Read, leaveOpen: true))
-        using (var to = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach (ZipArchiveEntry part in from.Entries.OrderBy(e => e.FullName, StringComparer.Ordinal))
-            {
-                ZipArchiveEntry entry = to.CreateEntry(part.FullName, CompressionLevel.Fastest);
-                entry.LastWriteTime = s_time;
-                using Stream source = part.Open();
-                using Stream target = entry.Open();
-                source.CopyTo(target);
-            }
-        }
-
-        return bytes.ToArray();
+        using var zip = new ZipArchive(package, ZipArchiveMode.Update, leaveOpen: true);
+        foreach (ZipArchiveEntry part in zip.Entries)
+            part.LastWriteTime = s_time;
     }
 }

@@ -217,11 +217,14 @@ public sealed class XlsxReader
         int depth = xml.Depth;
         while (xml.Read() && xml.Depth > depth)
         {
-            if (Starts<CellValue>(xml))
+            if (!xml.IsStartElement)
+                continue;
+            Type element = xml.ElementType;
+            if (element == typeof(CellValue))
                 value = xml.GetText();
-            else if (Starts<InlineString>(xml))
+            else if (element == typeof(InlineString))
                 value = Texts(xml);
-            else if (Starts<CellFormula>(xml))
+            else if (element == typeof(CellFormula))
                 isFormula = true;
         }
 

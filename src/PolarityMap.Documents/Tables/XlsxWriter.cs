@@ -23,8 +23,7 @@ public static class XlsxWriter
         using var package = new MemoryStream();
         using (SpreadsheetDocument document = SpreadsheetDocument.Create(package, SpreadsheetDocumentType.Workbook))
         {
-            // Packed once, at the end.
-            document.CompressionOption = CompressionOption.NotCompressed;
+            document.CompressionOption = CompressionOption.SuperFast;
             WorkbookPart book = document.AddWorkbookPart();
             document.ChangeIdOfPart(book, "rId1");
             var strings = new XlsxStrings();
@@ -40,7 +39,8 @@ public static class XlsxWriter
             book.Workbook = Workbook(schedules);
         }
 
-        return XlsxPackage.Normalised(package);
+        XlsxPackage.RemoveTimes(package);
+        return package.ToArray();
     }
 
     /// <summary>The name of a schedule's sheet: its title, as far as a sheet's name goes.</summary>
