@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Text;
-using PolarityMap.Core.Checks;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
+using PolarityMap.Core.Checks;
 
 namespace PolarityMap.Cli.Commands;
 
