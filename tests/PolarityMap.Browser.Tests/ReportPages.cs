@@ -40,6 +40,19 @@ internal static class ReportPages
     /// <summary>The page of a document in the repository.</summary>
     public static string OfFile(string path) => Page(Path.GetFileNameWithoutExtension(path), () => Path.Combine(Repository.Root, path));
 
+    /// <summary>The field papers of a plant with networks and a fault, and of one with a cable that is spliced on site.</summary>
+    public static IReadOnlyList<string> Papers { get; } =
+        [.. PapersOf("gallery/faults/D06.yaml", "fault"), .. PapersOf("gallery/arrays/spliced-cable.yaml", "spliced")];
+
+    /// <summary>The field papers of a document in the repository, in the order of their names.</summary>
+    public static IEnumerable<string> PapersOf(string path, string name)
+    {
+        string folder = Path.Combine(s_folder.FullName, name);
+        using var said = new StringWriter();
+        int status = Application.Run(["report", Path.Combine(Repository.Root, path), "-o", folder + "/", "--svg-only"], new CommandContext(said, said) { Folder = s_folder.FullName });
+        return status == 2 ? throw new InvalidOperationException(said.ToString()) : Directory.EnumerateFiles(Path.Combine(folder, "papers")).Order(StringComparer.Ordinal);
+    }
+
     /// <summary>What a document in the repository comes to, for tests to compare a page with.</summary>
     public static ViewInput Told(string path) => Input(Read(path, new OnDisk()));
 

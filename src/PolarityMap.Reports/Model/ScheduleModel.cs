@@ -61,13 +61,16 @@ internal static class ScheduleModel
             for (int i = 0; i < shown.Length; i++)
             {
                 CellKind kind = schedule.Columns[shown[i]].Kind;
-                html.Append(i == 0 ? "<th scope=\"row\"" : "<td").Append(kind switch
+
+                // A strand without a number has nothing to head its row with.
+                bool heads = i == 0 && !row[shown[i]].IsEmpty;
+                html.Append(heads ? "<th scope=\"row\"" : "<td").Append(kind switch
                 {
                     CellKind.Text => ">",
                     CellKind.Blank => " class=\"blank\">",
                     _ => " class=\"figure\">",
                 });
-                html.Append(Breakable(HtmlText.Of(Words(kind, row[shown[i]])))).Append(i == 0 ? "</th>" : "</td>");
+                html.Append(Breakable(HtmlText.Of(Words(kind, row[shown[i]])))).Append(heads ? "</th>" : "</td>");
             }
 
             html.Append("</tr>\n");
