@@ -47,7 +47,7 @@ internal sealed class ColumnText
             Part part = text.Part(node);
             node.InsideText = !part.IsInline ? text.Inside(node, node.Part) : shared ? "" : part.Caption[^1];
             if (node.InsideText.Length > 0)
-                width = Math.Max(width, SheetText.Width(node.InsideText) + 1.6);
+                width = Math.Max(width, SheetText.Width(node.InsideText) + (part.IsInline ? 0 : text.Hops.SpareOfName(node.Part, CapHeights.Strand)) + 1.6);
         }
 
         return new ColumnText(shared ? common! : new CaptionText(text.Part(first).Caption[0] + CommonLength(nodes, text)), width);

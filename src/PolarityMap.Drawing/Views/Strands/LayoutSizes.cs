@@ -130,7 +130,7 @@ internal sealed class LayoutSizes
                 continue;
             string name = ColumnText.NameAbove(Text, node.Part);
             CaptionText caption = Text.Hops.Captions.Of(node.Part);
-            least = Math.Max(least, Math.Max(SheetText.Width(name, CapHeights.Part) + 1.5, caption.LongestWord + 1));
+            least = Math.Max(least, Math.Max(SheetText.Width(name, CapHeights.Part) + Text.Hops.SpareOfName(node.Part, CapHeights.Part) + 1.5, caption.LongestWord + 1));
             size.Large.Add((node.FirstSlot, name.Length > 0, caption));
         }
 
@@ -192,7 +192,7 @@ internal sealed class LayoutSizes
                 continue;
             last = mating;
             if (_traced.Plant.Port(mating.A).Face.Family == ConnectorFamily.Array)
-                keys = Math.Max(keys, Math.Max(OpposedWidth + (Layout.IsMarked && !IsTight ? 4.5 : 1.5), mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + 2 : 0));
+                keys = Math.Max(keys, Math.Max(OpposedWidth + (Layout.IsMarked && !IsTight ? 4.5 : 1.5), mating.Through is { } adapter ? SheetText.Width(_traced.Plant.Address(adapter)) + Text.Hops.SpareOfName(adapter.Part, CapHeights.Strand) + 2 : 0));
         }
 
         double label = Math.Max(widest + (2 * Measures.LabelLead), keys);

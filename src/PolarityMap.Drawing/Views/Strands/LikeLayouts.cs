@@ -8,7 +8,7 @@ namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>
 /// Remembers what strands came to on a sheet of a paper. A large plant has the same channels again and again; strands that run
-/// through parts of the same shapes in the same positions, with names of the same widths, take over the layout that the first of
+/// through parts of the same shapes in the same positions, with names of the same widths or in rooms of the same width, take over the layout that the first of
 /// them got, and where the first did not fit they do not either.
 /// </summary>
 internal sealed class LikeLayouts(StrandHops hops)
@@ -93,7 +93,7 @@ internal sealed class LikeLayouts(StrandHops hops)
         Part part = _traced.Plant.Parts[index];
         _look.Add(NumberOf(part.Shape));
         _look.Add(NumberOf(hops.Captions.Of(index)));
-        _look.Add(part.IsInline ? -2 : FontMetrics.Advances(part.Name));
+        _look.Add(part.IsInline ? -2 : FontMetrics.Advances(part.Name) + (hops.EvenRoom?.SpareOfName(index) ?? 0));
     }
 
     /// <summary>A visit to a part: where the strand comes in and goes out, and what is mated at a port that it is the first to reach.</summary>
@@ -123,7 +123,7 @@ internal sealed class LikeLayouts(StrandHops hops)
         }
 
         _look.Add(1 + (int)mating.Keys);
-        _look.Add(mating.Through is { } adapter ? FontMetrics.Advances(_traced.Plant.Address(adapter)) : -1);
+        _look.Add(mating.Through is { } adapter ? FontMetrics.Advances(_traced.Plant.Address(adapter)) + (hops.EvenRoom?.SpareOfName(adapter.Part) ?? 0) : -1);
         return true;
     }
 

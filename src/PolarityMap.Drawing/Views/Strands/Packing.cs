@@ -12,7 +12,7 @@ namespace PolarityMap.Drawing.Views.Strands;
 internal sealed class Packing(StrandHops hops, ViewInput input, bool takesOver)
 {
     /// <summary>More strands than this on no desk sheet.</summary>
-    private const int MostOnOneSheet = 170;
+    public const int MostOnOneSheet = 170;
 
     private readonly LikeLayouts _like = new(hops);
 

@@ -1,4 +1,5 @@
 using PolarityMap.Core.Strands;
+using PolarityMap.Drawing.Fonts;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
@@ -23,6 +24,12 @@ internal sealed class StrandHops(TracedPlant traced)
     private int _visits;
 
     public TracedPlant Traced => traced;
+
+    /// <summary>The room that names and numbers get in a large set; null where each gets its own.</summary>
+    public EvenRoom? EvenRoom { get; init; }
+
+    /// <summary>Width that the name of a part leaves free beside it, mm.</summary>
+    public double SpareOfName(int part, double capHeight) => EvenRoom is null ? 0 : FontMetrics.WidthMm(EvenRoom.SpareOfName(part), capHeight);
 
     /// <summary>The ports of positions.</summary>
     public PortTable Ports => _ports ??= new PortTable(traced);

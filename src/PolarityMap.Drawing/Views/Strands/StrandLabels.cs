@@ -1,4 +1,6 @@
 using PolarityMap.Core.Optics;
+using PolarityMap.Drawing.Fonts;
+using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
@@ -10,10 +12,11 @@ internal sealed class StrandLabels(StrandHops hops)
     /// <param name="IsFibre">True when the colour is that of a fibre.</param>
     /// <param name="Text">Its label in a gutter, such as <c>7 RD</c>.</param>
     /// <param name="TextWidth">Width of the label's letters.</param>
-    internal sealed record Entry(FibreColour Colour, bool IsFibre, string Text, double TextWidth)
+    /// <param name="Spare">Width that it leaves of the room that it gets.</param>
+    internal sealed record Entry(FibreColour Colour, bool IsFibre, string Text, double TextWidth, double Spare)
     {
         /// <summary>Width with room for the ticks of its tracers at either side, since it stands in the middle.</summary>
-        public double Width => TextWidth + (2 * Colour.Tracers);
+        public double Width => TextWidth + Spare + (2 * Colour.Tracers);
     }
 
     private readonly Entry?[] _entries = new Entry?[hops.Traced.Strands.Count];
@@ -25,6 +28,7 @@ internal sealed class StrandLabels(StrandHops hops)
         int number = hops.Traced.NumberOf(strand);
         (FibreColour colour, bool isFibre) = StrandColours.Of(hops.Traced, strand, hops.Of(strand));
         string text = $"{number} {colour.Code}";
-        return new Entry(colour, isFibre, text, SheetText.Width(text));
+        double spare = hops.EvenRoom is { } even ? FontMetrics.WidthMm(even.SpareOfNumber(number), CapHeights.Strand) : 0;
+        return new Entry(colour, isFibre, text, SheetText.Width(text), spare);
     }
 }

@@ -17,9 +17,11 @@ public sealed class StrandsView : IDrawingView
     {
         if (input.Selection.Strands.Count == 0)
             return [];
-        var hops = new StrandHops(input.Traced);
         if (input is { Division: SheetDivision.None, FoldAlike: false })
-            return [new StrandsSheet(OnOne(hops, input), 0, "strands", input.Selection.Words)];
+            return [new StrandsSheet(OnOne(new StrandHops(input.Traced), input), 0, "strands", input.Selection.Words)];
+        IReadOnlyList<int> strands = input.Selection.Strands;
+        bool large = strands.Count > Packing.MostOnOneSheet;
+        var hops = new StrandHops(input.Traced) { EvenRoom = large ? new EvenRoom(input.Traced.Plant, input.Traced.NumberOf(strands[^1])) : null };
         var packing = new Packing(hops, input, TakesOverLayouts);
         var rooms = new CutRegister();
         var sheets = new List<PlannedSheet>();
