@@ -56,6 +56,9 @@ public sealed class StrandGraph
     public int PositionOf(PortRef port, int position) =>
         _partStart[port.Part] + _shapes[port.Part].Ports[port.Port].FirstPosition + position - 1;
 
+    /// <summary>The number of the first position of a part; that of the next part where it has none.</summary>
+    public int FirstPositionOf(int part) => _partStart[part];
+
     /// <summary>The part of a position.</summary>
     public int PartOf(int position)
     {

@@ -1,0 +1,25 @@
+using PolarityMap.Core.Deviations.Kinds;
+
+namespace PolarityMap.Core.Deviations;
+
+/// <summary>The one list of deviation kinds. A new kind is one file in <c>Kinds</c> and one line here.</summary>
+public static class DeviationCatalogue
+{
+    public static readonly IReadOnlyList<DeviationKind> All =
+    [
+        new OtherCord(),
+        new CordsExchanged(),
+    ];
+
+    /// <summary>The index of a kind in <see cref="All"/>.</summary>
+    public static int IndexOf(DeviationKind kind)
+    {
+        for (int i = 0; i < All.Count; i++)
+        {
+            if (All[i].GetType() == kind.GetType())
+                return i;
+        }
+
+        throw new ArgumentException($"{kind.Name} is not listed", nameof(kind));
+    }
+}

@@ -1,0 +1,142 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Deviations;
+
+/// <summary>A plant with differences laid over it: what changes in parts and matings, worked out without building it anew.</summary>
+internal sealed class Site
+{
+    private readonly Dictionary<int, Part> _parts = [];
+    private readonly Dictionary<int, Mating?> _matings = [];
+    private readonly Plant _plant;
+
+    private Site(Plant plant) => _plant = plant;
+
+    /// <summary>The parts that differ, by index.</summary>
+    public IReadOnlyDictionary<int, Part> Parts => _parts;
+
+    /// <summary>The matings that differ, by index; null where one is pulled.</summary>
+    public IReadOnlyDictionary<int, Mating?> Matings => _matings;
+
+    /// <summary>Lays differences over a plant, one after the other; null when one of them cannot be.</summary>
+    public static Site? Of(Plant plant, PlugTable plugs, IEnumerable<Difference> differences)
+    {
+        var site = new Site(plant);
+        foreach (Difference difference in differences)
+        {
+            bool done = difference switch
+            {
+                PartDiffers part => site.Change(part, plugs),
+                PlugsExchanged pair => site.Exchange(pair.A, pair.B, plugs),
+                PlugMoved move => site.Move(move.From, move.To, plugs),
+                PlugPulled pull => site.Pull(pull.Port, plugs),
+                _ => false,
+            };
+            if (!done)
+                return null;
+        }
+
+        return site;
+    }
+
+    private PortShape Port(PortRef port) => (_parts.TryGetValue(port.Part, out Part? part) ? part : _plant.Parts[port.Part]).Shape.Ports[port.Port];
+
+    private Mating? MatingNow(int index) => _matings.TryGetValue(index, out Mating? mating) ? mating : _plant.Matings[index];
+
+    /// <summary>A part whose adapter is of the other keying changes the matings that its ports hold.</summary>
+    private bool Change(PartDiffers change, PlugTable plugs)
+    {
+        Shape before = (_parts.TryGetValue(change.Part, out Part? part) ? part : _plant.Parts[change.Part]).Shape;
+        if (!SamePorts(before, change.Changed.Shape))
+            return false;
+        _parts[change.Part] = change.Changed;
+        for (int port = 0; port < before.Ports.Count; port++)
+        {
+            var at = new PortRef(change.Part, port);
+            if (Port(at).Keys is not { } keys || before.Ports[port].Keys == keys || IndexOf(at, plugs) is not (>= 0 and int index) || MatingNow(index) is not { } mating)
+                continue;
+            if (!Port(mating.A).KeysFixed && !Port(mating.B).KeysFixed)
+                _matings[index] = mating with { Keys = keys };
+        }
+
+        return true;
+    }
+
+    private bool Exchange(PortRef a, PortRef b, PlugTable plugs)
+    {
+        int atA = IndexOf(a, plugs), atB = IndexOf(b, plugs);
+        if (atA < 0 || atB < 0 || atA == atB || Port(a).Face != Port(b).Face || MatingNow(atA) is not { } first || MatingNow(atB) is not { } second)
+            return false;
+        if (Moved(first, a, b) is not { } movedA || Moved(second, b, a) is not { } movedB)
+            return false;
+        _matings[atA] = movedA;
+        _matings[atB] = movedB;
+        return true;
+    }
+
+    private bool Move(PortRef from, PortRef to, PlugTable plugs)
+    {
+        int at = IndexOf(from, plugs);
+        if (at < 0 || IndexOf(to, plugs) >= 0 || Port(from).Face != Port(to).Face || MatingNow(at) is not { } mating || Moved(mating, from, to) is not { } moved)
+            return false;
+        _matings[at] = moved;
+        return true;
+    }
+
+    private bool Pull(PortRef port, PlugTable plugs)
+    {
+        if (IndexOf(port, plugs) is not (>= 0 and int at))
+            return false;
+        _matings[at] = null;
+        return true;
+    }
+
+    /// <summary>The mating that a port is in now, given what has moved already.</summary>
+    private int IndexOf(PortRef port, PlugTable plugs)
+    {
+        foreach ((int index, Mating? mating) in _matings)
+        {
+            if (mating is not null && (mating.A == port || mating.B == port || mating.Through == port))
+                return index;
+        }
+
+        return plugs.At(port) is >= 0 and int at && !_matings.ContainsKey(at) ? at : -1;
+    }
+
+    /// <summary>The mating with one of its ports replaced; the keys follow the new port where it holds an adapter.</summary>
+    private Mating? Moved(Mating mating, PortRef from, PortRef to)
+    {
+        Mating? moved = mating.A == from ? mating with { A = to } : mating.B == from ? mating with { B = to } : null;
+        return moved is not null && Port(to).Keys is { } keys ? moved with { Keys = keys } : moved;
+    }
+
+    /// <summary>True when what is mated and meant with one shape holds for the other.</summary>
+    private static bool SamePorts(Shape a, Shape b)
+    {
+        if (a.Ports.Count != b.Ports.Count || a.PositionCount != b.PositionCount)
+            return false;
+        for (int i = 0; i < a.Ports.Count; i++)
+        {
+            if (a.Ports[i].Name != b.Ports[i].Name || a.Ports[i].Face != b.Ports[i].Face)
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The plant with the differences in it, its parts numbered as before.</summary>
+    public Plant Build()
+    {
+        Part[] parts = [.. _plant.Parts];
+        foreach ((int index, Part part) in _parts)
+            parts[index] = part;
+        var matings = new List<Mating>(_plant.Matings.Count);
+        for (int i = 0; i < _plant.Matings.Count; i++)
+        {
+            if (MatingNow(i) is { } mating)
+                matings.Add(mating);
+        }
+
+        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], [.. _plant.OpenPlugs], [.. _plant.Clashes], [.. _plant.Links]);
+    }
+}
