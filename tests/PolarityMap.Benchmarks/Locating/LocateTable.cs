@@ -30,6 +30,25 @@ internal static class LocateTable
             Row(name + ", single", context, [.. Sample(all, perKind).Select(d => (Deviation[])[d])]);
             Row(name + ", double", context, Pairs(all, doubles));
         }
+
+        Large();
+    }
+
+    /// <summary>A plant of 5,016 links, in which a few of each kind are injected: there are too many to inject all.</summary>
+    private static void Large()
+    {
+        const int strands = 10_032;
+        const int perKind = 3;
+        const int doubles = 10;
+        string file = Path.GetTempFileName();
+        File.WriteAllText(file, CampusDocument.Of(strands));
+        var context = new DeviationContext(PlantFile.Trace(file));
+        File.Delete(file);
+        int parts = context.Plant.Parts.Count;
+        const int places = 400;
+        Deviation[] all = [.. Enumerable.Range(0, places).SelectMany(i => context.At((int)((long)i * parts / places))).DistinctBy(d => d.Id)];
+        Row("5,016 links, single", context, [.. Sample(all, perKind).Select(d => (Deviation[])[d])]);
+        Row("5,016 links, double", context, Pairs(all, doubles));
     }
 
     private static IEnumerable<Deviation> Sample(Deviation[] all, int perKind) => perKind == 0 ? all : all.GroupBy(d => d.Kind.Name).SelectMany(g =>
