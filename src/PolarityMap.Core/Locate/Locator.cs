@@ -33,7 +33,23 @@ public static class Locator
             ranked = ranked[..options.MostExplanations];
         }
 
-        return Told(context, observations, search, ranked, report);
+        LocateResult result = Told(context, observations, search, ranked, report);
+        return ranked.Length > 0 ? result : result with { Doubtful = Doubtful(context, observations, search.Refuting) };
+    }
+
+    /// <summary>The observations that refute the plant as described, and without which one deviation explains the rest.</summary>
+    private static IReadOnlyList<Observation> Doubtful(DeviationContext context, IReadOnlyList<Observation> observations, IReadOnlyList<int> refuting)
+    {
+        const int mostAsked = 50;
+        var doubtful = new List<Observation>();
+        foreach (int index in refuting.Take(mostAsked))
+        {
+            var rest = new ExplanationSearch(context, [.. observations.Where((_, i) => i != index)], new LocateOptions { MostDeviations = 1 });
+            if (rest.Run().Found.Count > 0)
+                doubtful.Add(observations[index]);
+        }
+
+        return doubtful;
     }
 
     /// <summary>The whole decision tree from what is known.</summary>

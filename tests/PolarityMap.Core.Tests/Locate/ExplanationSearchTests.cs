@@ -1,7 +1,6 @@
 using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Locate;
 using PolarityMap.Core.Plants;
-using PolarityMap.Core.Strands;
 using Xunit;
 
 namespace PolarityMap.Core.Tests.Locate;
@@ -12,7 +11,7 @@ public sealed class ExplanationSearchTests
     public static TheoryData<string, ulong, int> Cases()
     {
         var cases = new TheoryData<string, ulong, int>();
-        foreach (string plant in (string[])["cords", "method", "zone"])
+        foreach (string plant in SearchPlants.Names)
         {
             foreach (ulong seed in Lots.Seeds.Take(4))
             {
@@ -28,7 +27,7 @@ public sealed class ExplanationSearchTests
     [MemberData(nameof(Cases))]
     public void The_search_finds_just_the_smallest_sets_that_trying_all_finds(string plant, ulong seed, int size)
     {
-        var context = new DeviationContext(Plant(plant));
+        var context = new DeviationContext(SearchPlants.Of(plant));
         var lots = new Lots(seed);
         Deviation[] all = [.. context.All()];
         Deviation[] truth = Drawn(lots, all, size);
@@ -45,24 +44,39 @@ public sealed class ExplanationSearchTests
     [Fact]
     public void Explanations_share_all_belief_between_them()
     {
-        var context = new DeviationContext(Plant("zone"));
+        var context = new DeviationContext(SearchPlants.Of("zone"));
         Deviation truth = context.All().First(d => d.Kind.Name == "cords-exchanged");
-        LocateResult result = Locator.Locate(context, [.. Lamps(context, [truth])]);
+        LocateResult result = Locator.Locate(context, [.. SearchPlants.Lamps(context, [truth])]);
         Assert.Equal(1, result.Explanations.Sum(e => e.Share), 9);
         Assert.Equal(result.Explanations.Select(e => e.Share).OrderDescending(), result.Explanations.Select(e => e.Share));
     }
 
-    private static TracedPlant Plant(string name) => name switch
+    [Fact]
+    public void Where_nothing_explains_everything_the_observation_that_stands_alone_is_doubted()
     {
-        "cords" => new Bench().Add("L", "duplex interface", v => v.Set("ports", 3)).Add("R", "duplex interface", v => v.Set("ports", 3))
-            .Cord("C1", "L/1", "A-to-B", "R/1").Cord("C2", "L/2", "A-to-B", "R/2").Cord("C3", "L/3", "A-to-B", "R/3").Trace(),
-        "method" => Channels.Method("B", 8).Trace(),
-        _ => new Bench().Add("L", "duplex interface", v => v.Set("ports", 2)).Add("M", "duplex interface", v => v.Set("ports", 2))
-            .Add("K", "cassette", v => v.Set("wiring", "U1").Set("base", 8)).Add("Z", "cassette", v => v.Set("wiring", "U1").Set("base", 8))
-            .Add("T", "trunk", v => v.Set("type", "Type-B").Set("base", 8)).Add("R", "duplex interface", v => v.Set("ports", 4))
-            .Cord("C1", "L/1", "A-to-B", "K/1").Cord("C2", "M/1", "A-to-B", "K/2").Mate("K/rear", "T/near").Mate("T/far", "Z/rear")
-            .Cord("D1", "Z/1", "A-to-B", "R/1").Cord("D2", "Z/2", "A-to-B", "R/2").Trace(),
-    };
+        // Light that runs through a cord and back is in no set of deviations.
+        var context = new DeviationContext(SearchPlants.Of("cords"));
+        Deviation truth = context.All().First(d => d.Kind.Name == "other-cord");
+        int transmit = context.Graph.PositionOf(new PortRef(context.Plant.Parts.ToList().FindIndex(p => p.Name == "R"), 2), 1);
+        var mistaken = new LightSeen(transmit, -1, transmit + 1);
+        LocateResult result = Locator.Locate(context, [.. SearchPlants.Lamps(context, [truth]), mistaken]);
+        Assert.Empty(result.Explanations);
+        Assert.Null(result.Searched.Bound);
+        Assert.Equal([mistaken], result.Doubtful);
+    }
+
+    [Fact]
+    public void Observations_that_exclude_each_other_are_named_and_nothing_is_searched()
+    {
+        var context = new DeviationContext(SearchPlants.Of("cords"));
+        int a = context.Graph.PositionOf(new PortRef(context.Plant.Parts.ToList().FindIndex(p => p.Name == "L"), 0), 1);
+        var first = new LightSeen(a, -1, -1);
+        var second = new LightSeen(a, context.Graph.PartOf(context.Traced.OtherEnd(a)), context.Traced.OtherEnd(a));
+        LocateResult result = Locator.Locate(context, [first, second]);
+        Assert.Equal([(first, second)], result.Contradictions.Select(c => ((LightSeen)c.First, (LightSeen)c.Second)));
+        Assert.Empty(result.Explanations);
+        Assert.Empty(result.Searched.Sizes);
+    }
 
     private static Deviation[] Drawn(Lots lots, Deviation[] all, int size)
     {
@@ -77,25 +91,11 @@ public sealed class ExplanationSearchTests
         return [.. set];
     }
 
-    private static IEnumerable<Observation> Lamps(DeviationContext context, Deviation[] truth)
-    {
-        var site = new RebuiltSite(context, truth);
-        for (int part = 0; part < context.Plant.Parts.Count; part++)
-        {
-            for (int port = 0; port < context.Plant.Parts[part].Shape.Ports.Count && context.Plant.Parts[part].Shape.IsInterface; port++)
-            {
-                var at = new PortRef(part, port);
-                if (context.Plugs.At(at) >= 0 && site.Lamp(at) is { } on)
-                    yield return new LampSeen(at, on);
-            }
-        }
-    }
-
     /// <summary>Lamps, and some light put in at drawn places.</summary>
     private static IEnumerable<Observation> Seen(DeviationContext context, Deviation[] truth, Lots lots)
     {
         var site = new RebuiltSite(context, truth);
-        foreach (Observation lamp in Lamps(context, truth))
+        foreach (Observation lamp in SearchPlants.Lamps(context, truth))
             yield return lamp;
         int[] asked = [.. Enumerable.Range(0, context.Graph.PositionCount).Where(p => context.Graph.Inside[p] >= 0 || context.Graph.Outside[p] >= 0)];
         for (int i = 0; i < 3; i++)

@@ -60,6 +60,7 @@ internal sealed class RebuiltSite
         LightSeen light => Light(light.From, light.Look).Seen == light.Seen,
         LampSeen lamp => Lamp(lamp.Port) is not { } state || state == lamp.IsOn,
         LossMeasured loss => Light(loss.From, _traced.Graph.PartOf(loss.Seen)) == (loss.Seen, loss.IsTooMuch),
+        LossExpected loss => Light(loss.From, _traced.Graph.PartOf(loss.Seen)) == (loss.Seen, loss.IsTooMuch),
         PartLooked look => _set.Any(d => d.Kind.LookMinutes > 0 && d.Parts.Contains(look.Part)) != look.IsAsDescribed,
         _ => true,
     };
