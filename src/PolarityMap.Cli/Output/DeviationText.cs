@@ -9,7 +9,7 @@ internal static class DeviationText
     public static void WriteList(CommandContext context)
     {
         var paint = new Paint(context.Colour);
-        context.Out.WriteLine(paint.Strong("Ways in which plants get built wrong"));
+        context.Out.WriteLine(paint.Strong("deviations: ways in which plants get built wrong"));
         var table = new TextTable("  ", "name", "weight", "look", "mend", "what is wrong");
         foreach (DeviationKind kind in DeviationCatalogue.All)
             table.Add(kind.Name, Number(kind.Weight, 6), Look(kind), Number(kind.MendMinutes, 4), kind.Title);

@@ -23,6 +23,9 @@ public sealed class GraphPatch
         Outside = ListOf(outside);
     }
 
+    /// <summary>The patch of what leaves all light on its way.</summary>
+    public static GraphPatch None { get; } = new([], []);
+
     /// <summary>Positions with another partner through the part, in the order of their numbers.</summary>
     public FixedList<Rejoined> Inside { get; }
 
@@ -30,9 +33,6 @@ public sealed class GraphPatch
     public FixedList<Rejoined> Outside { get; }
 
     public bool IsEmpty => Inside.Count == 0 && Outside.Count == 0;
-
-    /// <summary>The patch of what leaves all light on its way.</summary>
-    public static GraphPatch None { get; } = new([], []);
 
     /// <summary>What differences change, or null when they cannot be laid over the plant.</summary>
     /// <param name="traced">The plant.</param>

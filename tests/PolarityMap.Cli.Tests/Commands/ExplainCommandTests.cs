@@ -78,9 +78,10 @@ public sealed class ExplainCommandTests
         Assert.Equal(text, bench.Run("explain", topic.ToLowerInvariant()));
         Outcome json = bench.Run("explain", topic, "--format", "json");
         Assert.Equal((0, ""), (json.Status, json.Error));
-        string format = topic == "budget" ? "polaritymap/limits" : FibreClass.Find(topic) is null ? "polaritymap/application" : "polaritymap/fibre";
-        JsonElement root = Json.Parse(json.Out, format);
-        if (topic != "budget")
+        bool isDeviation = topic == "deviations" || DeviationCatalogue.Find(topic) is not null;
+        string format = topic == "budget" ? "limits" : isDeviation ? "deviations" : FibreClass.Find(topic) is null ? "application" : "fibre";
+        JsonElement root = Json.Parse(json.Out, $"polaritymap/{format}");
+        if (topic != "budget" && !isDeviation)
             Assert.Equal(topic, root.GetProperty("name").GetString());
     }
 
