@@ -7,7 +7,7 @@ internal static class OutputSchemas
     public static IReadOnlyList<string> Names { get; } =
     [
         "plant", "strands", "findings", "check", "trace", "budget", "separation",
-        "rules", "limits", "application", "fibre", "catalogue", "problems",
+        "rules", "limits", "application", "fibre", "deviations", "catalogue", "problems",
     ];
 
     /// <summary>The schema of a format that is in <see cref="Names"/>.</summary>
