@@ -1,0 +1,52 @@
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Core.Locate;
+
+/// <summary>Observations and tests in words for the person at the rack, the same on screens and cards.</summary>
+public static class FieldWords
+{
+    /// <summary>What was seen, without a full stop: <c>light into SW-L/1:A came out of SW-R/2:B</c>.</summary>
+    public static string Saw(TracedPlant traced, Observation observation) => observation switch
+    {
+        LightSeen light => $"light into {traced.Address(light.From)} {CameOut(traced, light)}",
+        LampSeen lamp => $"the link lamp of {traced.Plant.Address(lamp.Port)} is {(lamp.IsOn ? "on" : "off")}",
+        LossMeasured loss => $"{loss.Loss} measured from {traced.Address(loss.From)} to {traced.Address(loss.Seen)}, where at most {loss.Limit} is stated",
+        PartLooked look => $"{Name(traced, look.Part)} is {(look.IsAsDescribed ? "as described" : "different from the description")}",
+        NotReached reached => $"{Name(traced, reached.Part)} cannot be reached",
+        _ => throw new ArgumentOutOfRangeException(nameof(observation), observation.GetType().Name, "no words for this observation"),
+    };
+
+    /// <summary>What to do, without a full stop: <c>put light into SW-L/1:A and look at the ports of K-R</c>.</summary>
+    public static string Do(TracedPlant traced, SiteTest test) => test switch
+    {
+        LightTest light => $"put light into {traced.Address(light.From)} and look at {Place(traced, light.Look)}",
+        LampTest lamp => $"look at the link lamp of {traced.Plant.Address(lamp.Port)}",
+        LookTest look => $"look at {Name(traced, look.Part)} and compare it with the description: type, colour, label, which plug sits where",
+        LossTest loss => $"measure the loss from {traced.Address(loss.From)} to {traced.Address(loss.Seen)}",
+        _ => throw new ArgumentOutOfRangeException(nameof(test), test.GetType().Name, "no words for this test"),
+    };
+
+    /// <summary>An outcome of a test in few words: <c>out of K-R/1:A</c>, <c>nowhere</c>, <c>off</c>.</summary>
+    public static string Outcome(TracedPlant traced, Observation observation) => observation switch
+    {
+        LightSeen { Seen: >= 0 } light => $"out of {traced.Address(light.Seen)}",
+        LightSeen => "nowhere",
+        LampSeen lamp => lamp.IsOn ? "on" : "off",
+        LossMeasured loss => loss.IsTooMuch ? $"more than {loss.Limit}" : $"{loss.Limit} or less",
+        PartLooked look => look.IsAsDescribed ? "as described" : "different",
+        _ => "cannot be reached",
+    };
+
+    /// <summary>The name of a part.</summary>
+    public static string Name(TracedPlant traced, int part) => traced.Plant.Parts[part].Name;
+
+    private static string CameOut(TracedPlant traced, LightSeen light) => light switch
+    {
+        { Seen: >= 0 } => $"came out of {traced.Address(light.Seen)}",
+        { Look: >= 0 } => $"came out of no port of {Name(traced, light.Look)}",
+        _ => "came out at no interface",
+    };
+
+    private static string Place(TracedPlant traced, int part) =>
+        part < 0 ? "every interface" : traced.Plant.Parts[part].Shape.IsInterface ? $"the plugs in {Name(traced, part)}" : $"the ports of {Name(traced, part)}";
+}
