@@ -140,7 +140,7 @@ internal sealed class SeenBinder(TracedPlant traced, ProblemList problems)
             return true;
         if (Is(entry.Outcome, no))
             return false;
-        string[] known = yes is null ? [no] : [yes, no];
+        string[] known = yes is null ? [no] : [no, yes];
         problems.Add(entry.Outcome.Place, $"'{PartNames.Shorten(entry.Outcome.Text)}' cannot be seen by a {entry.Test} test", SeenWords.Expected(entry.Test), NearestWord.Find(entry.Outcome.Text, known));
         return null;
     }

@@ -50,10 +50,20 @@ internal sealed class SeenYaml(ProblemList problems)
         if (TestOf(mapping) is not { } test)
             return;
         int before = problems.Count;
-        _reader.CheckKeys(mapping, SeenWords.KeysOf(test), $"a {test} test");
+        IReadOnlyList<string> keys = SeenWords.KeysOf(test);
+        string key = SeenWords.OutcomeKey(test);
+        foreach (YamlEntry entry in mapping.Entries)
+        {
+            // Some things are seen somewhere, others are so or so.
+            bool isOther = entry.Key.Value is SeenWords.Seen or SeenWords.Is && entry.Key.Value != key;
+            if (isOther)
+                problems.Add(entry.Key.Place, $"a {test} test has no key '{entry.Key.Value}'", NodeReader.OneOf(keys), key);
+            else if (!keys.Contains(entry.Key.Value))
+                _reader.Unknown(entry.Key.Place, $"a {test} test has no key '{PartNames.Shorten(entry.Key.Value)}'", entry.Key.Value, keys);
+        }
+
         if (problems.Count > before || Cell(mapping, test, mapping.Place, "an address such as SW-L/1:A") is not { } at)
             return;
-        string key = SeenWords.OutcomeKey(test);
         if (Cell(mapping, key, mapping.Place, SeenWords.Expected(test)) is not { } outcome)
             return;
         SeenCell? value = test == SeenWords.Loss && mapping.Find(SeenWords.Value) is not null ? Cell(mapping, SeenWords.Value, mapping.Place, "a loss such as 4.2 dB") : null;
