@@ -165,7 +165,8 @@ public sealed class LocateOutputTests
             Written(result, null, new SeenRemark(new SourcePlace("seen.yaml", 0, 0), "a remark"));
         Written(_made.ThreeLeft, _made.Plan);
         int from = _made.At("SW-L/1", 1), to = _made.At("SW-R/1", 2), part = _made.Part("K-L");
-        Written(HandMade.AsDescribed(new LossMeasured(from, to, new(4.2m), new(3.9m)), new PartLooked(part, false), new NotReached(part), new LightSeen(from, part, -1)));
+        Observation[] further = [new LossMeasured(from, to, new(4.2m), new(3.9m)), new PartLooked(part, false), new NotReached(part), new LightSeen(from, part, -1)];
+        Written(HandMade.AsDescribed([.. further.Select(o => o with { Place = _made.Lamp.Place })]));
         foreach (SiteTest test in (SiteTest[])[new LampTest(_made.Port("SW-R", 0), 1), new LookTest(part, 2), new LossTest(from, to, 10)])
             Written(_made.ThreeLeft with { Next = new NextTest(test, 0.5, [new TestOutcome(_made.Lamp, 1, [0])]) });
     }
