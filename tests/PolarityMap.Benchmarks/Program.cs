@@ -3,9 +3,11 @@ using BenchmarkDotNet.Running;
 using PolarityMap.Benchmarks;
 using PolarityMap.Benchmarks.Crossings;
 using PolarityMap.Benchmarks.Drawing;
+using PolarityMap.Benchmarks.Locating;
 
 // Nothing: the table up to a million strands. --full: ten million as well. --bdn [filter]: BenchmarkDotNet.
 // --drawing FOLDER: plants and the same as graphs for dot. --crossings [FOLDER]: crossings of the plants in a folder.
+// --locate [--every]: how well and how fast injected deviations are found.
 switch (args)
 {
     case []:
@@ -21,11 +23,17 @@ switch (args)
     case ["--drawing", var folder]:
         DrawingFiles.Write(folder);
         return 0;
+    case ["--locate"]:
+        LocateTable.Print(perKind: 20, doubles: 40);
+        return 0;
+    case ["--locate", "--every"]:
+        LocateTable.Print(perKind: 0, doubles: 400);
+        return 0;
     case ["--crossings"]:
         return CrossingTable.Print("gallery");
     case ["--crossings", var folder]:
         return CrossingTable.Print(folder);
     default:
-        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER]]");
+        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every]]");
         return 2;
 }

@@ -29,4 +29,11 @@ public sealed record Deviation(DeviationId Id, DeviationKind Kind, IReadOnlyList
 
     /// <summary>A port to go to, for tests and drawings.</summary>
     public PortRef? Port { get; init; }
+
+    /// <summary>
+    /// True when two deviations can be there at once: they change neither the same position nor the same part. What two hands
+    /// did to one place, one after the other, is not looked for.
+    /// </summary>
+    public bool GoesWith(Deviation other) =>
+        Id != other.Id && Patch.IsApartFrom(other.Patch) && !Differences.Any(d => d is PartDiffers own && other.Differences.Any(o => o is PartDiffers its && its.Part == own.Part));
 }

@@ -29,6 +29,24 @@ public sealed class GraphPatch
 
     public bool IsEmpty => Inside.Count == 0 && Outside.Count == 0;
 
+    /// <summary>True when the two change no position both.</summary>
+    public bool IsApartFrom(GraphPatch other) => AreApart(Inside.Span, other.Inside.Span) && AreApart(Outside.Span, other.Outside.Span);
+
+    private static bool AreApart(ReadOnlySpan<Rejoined> a, ReadOnlySpan<Rejoined> b)
+    {
+        for (int i = 0, j = 0; i < a.Length && j < b.Length;)
+        {
+            if (a[i].Position == b[j].Position)
+                return false;
+            if (a[i].Position < b[j].Position)
+                i++;
+            else
+                j++;
+        }
+
+        return true;
+    }
+
     /// <summary>What differences change, or null when they cannot be laid over the plant.</summary>
     /// <param name="traced">The plant.</param>
     /// <param name="plugs">Its plugs.</param>

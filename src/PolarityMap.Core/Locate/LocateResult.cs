@@ -16,6 +16,12 @@ public sealed record LocateResult(
     SearchReport Searched,
     NextTest? Next)
 {
+    /// <summary>
+    /// Where nothing explains everything: those observations without one of which a single deviation would. One of them may be a
+    /// mistake.
+    /// </summary>
+    public IReadOnlyList<Observation> Doubtful { get; init; } = [];
+
     /// <summary>True when the plant as it is described agrees with everything that was seen.</summary>
     public bool IsAsDescribed => Contradictions.Count == 0 && Explanations is [{ Deviations.Count: 0 }];
 }

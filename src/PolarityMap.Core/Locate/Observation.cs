@@ -35,6 +35,9 @@ public sealed record LossMeasured(int From, int Seen, Decibel Loss, Decibel Limi
     public bool IsTooMuch => Loss > Limit;
 }
 
+/// <summary>A measurement that is still to be made: light comes out there, and loses what it may or too much.</summary>
+public sealed record LossExpected(int From, int Seen, bool IsTooMuch) : Observation;
+
 /// <summary>Somebody looked at a part and compared it with the description: type, colour, label, which plug sits where.</summary>
 public sealed record PartLooked(int Part, bool IsAsDescribed) : Observation;
 

@@ -28,8 +28,8 @@ public sealed class TrialGraph
     /// <summary>True when the last walk passed a place that loses light.</summary>
     public bool PassedLoss { get; private set; }
 
-    /// <summary>How many deviations are laid.</summary>
-    public int Laid => _laid.Count;
+    /// <summary>The deviations that are laid, the last first.</summary>
+    public IReadOnlyCollection<Deviation> Deviations => _laid;
 
     /// <summary>Lays a deviation. Its patch must have no position in common with those that are laid.</summary>
     public void Lay(Deviation deviation)

@@ -1,0 +1,92 @@
+using PolarityMap.Core.Deviations;
+
+namespace PolarityMap.Core.Locate;
+
+/// <summary>
+/// Chooses the test that tells most for its work: the entropy of its outcomes under the belief in each explanation, in bits, by
+/// the minutes it makes.
+/// </summary>
+/// <param name="context">The plant.</param>
+/// <param name="table">What each test shows under each explanation.</param>
+/// <param name="share">The belief in each explanation.</param>
+internal sealed class TestChooser(DeviationContext context, TestTable table, double[] share)
+{
+    private const double LeastBits = 1e-9;
+
+    /// <summary>The best test for some of the explanations, or null when none tells any two of them apart.</summary>
+    public NextTest? Choose(IReadOnlyList<int> explanations) => Best(explanations) is >= 0 and int best ? Told(best, explanations) : null;
+
+    /// <summary>The index of the best test, or -1.</summary>
+    public int Best(IReadOnlyList<int> explanations)
+    {
+        int best = -1;
+        double most = 0;
+        for (int t = 0; t < table.Tests.Count && explanations.Count > 1; t++)
+        {
+            double bits = Bits(t, explanations);
+            double worth = bits / table.Tests[t].Minutes;
+            if (bits > LeastBits && worth > most * (1 + 1e-9))
+            {
+                most = worth;
+                best = t;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>The information expected of a test, in bits.</summary>
+    public double Bits(int test, IReadOnlyList<int> explanations)
+    {
+        var mass = new Dictionary<int, double>();
+        double open = 0, all = 0;
+        foreach (int e in explanations)
+        {
+            int shown = table.Of(test, e);
+            all += share[e];
+            if (shown == TestTable.Open)
+                open += share[e];
+            else
+                mass[shown] = mass.GetValueOrDefault(shown) + share[e];
+        }
+
+        if (open > 0)
+        {
+            mass[0] = mass.GetValueOrDefault(0) + (open / 2);
+            mass[1] = mass.GetValueOrDefault(1) + (open / 2);
+        }
+
+        double bits = 0;
+        foreach (double part in mass.Values)
+        {
+            if (part > 0)
+                bits -= part / all * Math.Log2(part / all);
+        }
+
+        // What is open either way tells nothing of itself.
+        return Math.Max(0, bits - (open / all));
+    }
+
+    private NextTest Told(int test, IReadOnlyList<int> explanations)
+    {
+        double all = explanations.Sum(e => share[e]);
+        var outcomes = new List<TestOutcome>();
+        foreach ((int shown, List<int> under) in table.Split(test, explanations))
+        {
+            double mass = under.Sum(e => table.Of(test, e) == TestTable.Open ? share[e] / 2 : share[e]);
+            outcomes.Add(new TestOutcome(Observed(table.Tests[test], shown), mass / all, under));
+        }
+
+        return new NextTest(table.Tests[test], Bits(test, explanations), [.. outcomes.OrderByDescending(o => o.Share)]);
+    }
+
+    private Observation Observed(SiteTest test, int shown) => test switch
+    {
+        LightTest light => new LightSeen(light.From, light.Look, shown),
+        LampTest lamp => new LampSeen(lamp.Port, shown == 1),
+        LookTest look => new PartLooked(look.Part, shown == 0),
+        LossTest loss when shown < 0 => new LightSeen(loss.From, context.Graph.PartOf(loss.Seen), -1),
+        LossTest loss => new LossExpected(loss.From, loss.Seen, shown == 1),
+        _ => throw new ArgumentException($"no outcome is known for {test}", nameof(test)),
+    };
+}
