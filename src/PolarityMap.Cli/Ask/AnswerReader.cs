@@ -63,7 +63,7 @@ internal sealed class AnswerReader(TracedPlant traced)
         {
             LightTest => "where it came out, such as SW-R/1:B, or nowhere",
             LampTest => "on or off",
-            LossTest => "the loss with its unit, such as 4.2 dB",
+            LossTest => "the loss with its unit, such as 4.2 dB, or nowhere where no light comes",
             _ => "as described or different",
         };
         string number = next.Test is LossTest || next.Outcomes.Count == 0 ? "" : next.Outcomes.Count == 1 ? "1, " : $"1 to {next.Outcomes.Count}, ";
@@ -82,6 +82,7 @@ internal sealed class AnswerReader(TracedPlant traced)
     {
         LightTest { Look: >= 0 } light when Is(said, SeenWords.Nowhere) => new(SeenWords.Light, traced.Address(light.From), SeenWords.NowhereAt + FieldWords.Name(traced, light.Look)),
         LightTest light => new(SeenWords.Light, traced.Address(light.From), said),
+        LossTest loss when Is(said, SeenWords.Nowhere) => new(SeenWords.Light, traced.Address(loss.From), SeenWords.NowhereAt + FieldWords.Name(traced, traced.Graph.PartOf(loss.Seen))),
         LampTest lamp => new(SeenWords.Lamp, traced.Plant.Address(lamp.Port), said),
         LossTest loss => new(SeenWords.Loss, traced.Address(loss.From), traced.Address(loss.Seen), said),
         LookTest look => new(SeenWords.Look, FieldWords.Name(traced, look.Part), said),

@@ -65,9 +65,8 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
         return notes;
     }
 
-    /// <summary>True when no further question helps: contradictions, nothing found, one group left, or nothing to test.</summary>
-    private static bool IsOver(LocateResult result) =>
-        result.Contradictions.Count > 0 || (!result.IsAsDescribed && (result.Explanations.Count == 0 || LocateWords.IsOneGroup(result) || result.Next is null));
+    /// <summary>True when no further question helps: contradictions, nothing found, or nothing to test. One group may still be told apart by looks.</summary>
+    private static bool IsOver(LocateResult result) => result.Contradictions.Count > 0 || (!result.IsAsDescribed && result.Next is null);
 
     private void End(LocateResult result)
     {
@@ -80,6 +79,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
             return;
         }
 
+        _text.WriteDoubtful(result);
         _text.WriteExplanations(result);
         _text.WriteGroups(result);
         if (result.Explanations.Count > 0 && !LocateWords.IsOneGroup(result))
@@ -93,7 +93,15 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
         if (!result.IsAsDescribed)
         {
             for (int i = 0; i < Math.Min(MostShown, result.Explanations.Count); i++)
-                Wrapped.Write(Out, LocateWords.Text(result.Explanations[i]), $"{i + 1,3}  {LocateWords.Percent(result.Explanations[i].Share),5}  ", Wrapped.Width);
+            {
+                Explanation explanation = result.Explanations[i];
+                Wrapped.Write(Out, LocateWords.Text(explanation), $"{i + 1,3}  {LocateWords.Percent(explanation.Share),5}  ", Wrapped.Width);
+
+                // Where only looks are left somebody may rather mend than look.
+                if (LocateWords.IsOneGroup(result))
+                    Wrapped.Write(Out, string.Join("; then ", LocateWords.Mends(explanation)), "            mend     ", Wrapped.Width);
+            }
+
             if (result.Explanations.Count > MostShown)
                 Out.WriteLine($"     and {result.Explanations.Count - MostShown} more");
         }

@@ -52,6 +52,7 @@ internal sealed class LocateJson
             json.WriteNumber("second", _observations[c.Second]);
             json.WriteString("why", c.Why);
         });
+        JsonText.WriteNumbers(json, "doubtful", _result.Doubtful.Select(o => _observations[o]));
         WriteList(json, "explanations", _result.Explanations, WriteExplanation);
         WriteSearched(json);
         WriteNext(json, _result.Next, i => _result.Next!.Outcomes[i].Explanations);

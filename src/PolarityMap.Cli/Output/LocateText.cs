@@ -24,6 +24,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         Out.WriteLine(_paint.Strong(traced.Plant.Title.Title));
         WriteVerdict(result);
         WriteContradictions(result);
+        WriteDoubtful(result);
         WriteExplanations(result);
         WriteGroups(result);
         WriteNext(result);
@@ -50,6 +51,17 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
                 Wrapped.Write(Out, $"{FieldWords.Saw(traced, observation)}{Note(observation)}", $"  {observation.Place}: ", Width);
             Wrapped.Write(Out, contradiction.Why, "  why  ", Width);
         }
+    }
+
+    /// <summary>Where nothing explains everything: what to look at again.</summary>
+    public void WriteDoubtful(LocateResult result)
+    {
+        if (result.Doubtful.Count == 0)
+            return;
+        Out.WriteLine();
+        Wrapped.Write(Out, "Without one of these a single deviation would explain the rest. Look at them again, one may be a mistake:", "", Width);
+        foreach (Observation observation in result.Doubtful)
+            Wrapped.Write(Out, $"{FieldWords.Saw(traced, observation)}{Note(observation)}", $"  {observation.Place}: ", Width);
     }
 
     /// <summary>The explanations, the first of them at length.</summary>
@@ -125,8 +137,8 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         Out.WriteLine();
         WriteTest(next);
         WriteOutcomes(next, numbered: false);
-        if (next.Outcomes.Count > 0 && next.Test is not LossTest)
-            Wrapped.Write(Out, $"write down what you see, such as {SeenFields.Of(traced, next.Outcomes[0].Observation).ToYaml()}, or answer with --ask", "  ", Width);
+        if (next.Outcomes.Count > 0)
+            Wrapped.Write(Out, $"write down what you see, such as {Entry(next.Outcomes[0].Observation)}, or answer with --ask", "  ", Width);
     }
 
     public void WriteTest(NextTest next)
@@ -175,6 +187,13 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
     {
         output.WriteLine();
         Wrapped.Write(output, $"{Cautions.Light} {Cautions.Source} {Cautions.Codes}", "", Width);
+    }
+
+    /// <summary>How an outcome is written into a file; what is measured is an example.</summary>
+    private string Entry(Observation outcome)
+    {
+        SeenFields fields = SeenFields.Of(traced, outcome);
+        return (outcome is LossExpected ? fields with { Value = "2.5 dB" } : fields).ToYaml();
     }
 
     private static string Note(Observation observation) => observation.Note is { } note ? $" ({note})" : "";

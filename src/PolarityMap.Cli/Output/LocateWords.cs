@@ -51,12 +51,15 @@ internal static class LocateWords
                 1 => "single deviations",
                 _ => $"{size.Size} deviations at once",
             };
-            string tried = size.Size == 0 ? "" : $", {(size.IsComplete ? "all" : "not all:")} {Number(size.Tried)}{(size.IsComplete ? "" : " tried")}";
-            yield return $"{what}{tried}: {(size.Found == 0 ? "none agrees" : size.Found == 1 ? "1 agrees" : $"{Number(size.Found)} agree")}";
+            string agree = size.Found == 0 ? "none agrees" : size.Found == 1 ? "1 agrees" : $"{Number(size.Found)} agree";
+            yield return size.Size == 0 ? $"{what}: {(size.Found == 0 ? "does not agree" : "agrees")}"
+                : $"{what}: {Number(size.Tried)} that can bear on what was seen{(size.IsComplete ? "" : ", and not all of those")}; {agree}";
         }
 
+        if (report.Sizes is [.., { Size: > 0, Found: > 0 } last] && report.Bound is null)
+            yield return $"more than {Count(last.Size, "deviation")} at once: not searched, since fewer explain everything";
         if (report.Bound is { } bound)
-            yield return $"stopped there: {bound}; there may be explanations that were not reached";
+            yield return report.Sizes.Count == 0 ? bound : $"bound hit: {bound}";
     }
 
     /// <summary>Numbers from 1 of explanations, the first of them where they are many.</summary>

@@ -11,6 +11,7 @@ public static class FieldWords
         LightSeen light => $"light into {traced.Address(light.From)} {CameOut(traced, light)}",
         LampSeen lamp => $"the link lamp of {traced.Plant.Address(lamp.Port)} is {(lamp.IsOn ? "on" : "off")}",
         LossMeasured loss => $"{loss.Loss} measured from {traced.Address(loss.From)} to {traced.Address(loss.Seen)}, where at most {loss.Limit} is stated",
+        LossExpected loss => $"light from {traced.Address(loss.From)} to {traced.Address(loss.Seen)} loses {(loss.IsTooMuch ? "more than is stated" : "what is stated or less")}",
         PartLooked look => $"{Name(traced, look.Part)} is {(look.IsAsDescribed ? "as described" : "different from the description")}",
         NotReached reached => $"{Name(traced, reached.Part)} cannot be reached",
         _ => throw new ArgumentOutOfRangeException(nameof(observation), observation.GetType().Name, "no words for this observation"),
@@ -33,6 +34,7 @@ public static class FieldWords
         LightSeen => "nowhere",
         LampSeen lamp => lamp.IsOn ? "on" : "off",
         LossMeasured loss => loss.IsTooMuch ? $"more than {loss.Limit}" : $"{loss.Limit} or less",
+        LossExpected loss => loss.IsTooMuch ? "more than is stated" : "what is stated or less",
         PartLooked look => look.IsAsDescribed ? "as described" : "different",
         _ => "cannot be reached",
     };

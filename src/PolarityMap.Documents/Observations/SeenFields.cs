@@ -12,7 +12,7 @@ namespace PolarityMap.Documents.Observations;
 /// <param name="Note">What the observer writes beside it.</param>
 public sealed record SeenFields(string Test, string At, string Seen, string Value = "", string Note = "")
 {
-    /// <summary>The words for an observation; reading them gives it again.</summary>
+    /// <summary>The words for an observation; reading them gives it again. A loss that is still to be measured has no value yet.</summary>
     public static SeenFields Of(TracedPlant traced, Observation observation)
     {
         string Name(int part) => traced.Plant.Parts[part].Name;
@@ -23,6 +23,7 @@ public sealed record SeenFields(string Test, string At, string Seen, string Valu
             LightSeen light => new(SeenWords.Light, traced.Address(light.From), SeenWords.Nowhere),
             LampSeen lamp => new(SeenWords.Lamp, traced.Plant.Address(lamp.Port), lamp.IsOn ? SeenWords.On : SeenWords.Off),
             LossMeasured loss => new(SeenWords.Loss, traced.Address(loss.From), traced.Address(loss.Seen), loss.Loss.ToString()),
+            LossExpected loss => new(SeenWords.Loss, traced.Address(loss.From), traced.Address(loss.Seen)),
             PartLooked look => new(SeenWords.Look, Name(look.Part), look.IsAsDescribed ? SeenWords.AsDescribed : SeenWords.Different),
             NotReached reached => new(SeenWords.Reached, Name(reached.Part), SeenWords.No),
             _ => throw new ArgumentOutOfRangeException(nameof(observation), observation.GetType().Name, "no words for this observation"),

@@ -66,10 +66,9 @@ public sealed class LocateOutputTests
     public void What_was_searched_and_the_bound_that_was_hit_is_said() =>
         Assert.Contains(
             """
-            searched  the plant as described: none agrees
-                      single deviations, all 312: 2 agree
-                      2 deviations at once, not all: 48,516 tried: 1 agrees
-                      stopped there: 2,000,000 sets were tried; there may be explanations that were not reached
+            searched  single deviations: 312 that can bear on what was seen; 2 agree
+                      2 deviations at once: 48,516 that can bear on what was seen, and not all of those; 1 agrees
+                      bound hit: stopped after 48828 sets
 
             """,
             Text(_made.ThreeLeft), StringComparison.Ordinal);
@@ -105,6 +104,20 @@ public sealed class LocateOutputTests
     [Fact]
     public void Where_nothing_agrees_it_is_said_how_far_was_searched() =>
         Assert.Contains("Nothing that was searched agrees with everything that was seen, up to 2 deviations at once.", Text(_made.NothingFound), StringComparison.Ordinal);
+
+    [Fact]
+    public void Where_nothing_agrees_the_observations_in_doubt_are_named() =>
+        Assert.Contains(
+            """
+            Without one of these a single deviation would explain the rest. Look at them again, one may be a mistake:
+              seen.yaml:2:5: the link lamp of SW-R/1 is off (since Monday)
+
+            """,
+            Text(_made.NothingFound with { Doubtful = [_made.Lamp] }), StringComparison.Ordinal);
+
+    [Fact]
+    public void Larger_sets_than_needed_are_said_not_to_be_searched() =>
+        Assert.Contains("more than 1 deviation at once: not searched, since fewer explain everything\n", Text(_made.OneLeft), StringComparison.Ordinal);
 
     [Fact]
     public void A_long_list_says_how_many_it_does_not_show()
@@ -168,7 +181,8 @@ public sealed class LocateOutputTests
         Observation[] further = [new LossMeasured(from, to, new(4.2m), new(3.9m)), new PartLooked(part, false), new NotReached(part), new LightSeen(from, part, -1)];
         Written(HandMade.AsDescribed([.. further.Select(o => o with { Place = _made.Lamp.Place })]));
         foreach (SiteTest test in (SiteTest[])[new LampTest(_made.Port("SW-R", 0), 1), new LookTest(part, 2), new LossTest(from, to, 10)])
-            Written(_made.ThreeLeft with { Next = new NextTest(test, 0.5, [new TestOutcome(_made.Lamp, 1, [0])]) });
+            Written(_made.ThreeLeft with { Next = new NextTest(test, 0.5, [new TestOutcome(_made.Lamp, 0.5, [0]), new TestOutcome(new LossExpected(from, to, true), 0.5, [0])]) });
+        Written(_made.NothingFound with { Doubtful = [_made.Lamp] });
     }
 
     [Fact]
@@ -184,7 +198,7 @@ public sealed class LocateOutputTests
         Assert.Equal([_made.Left.Text, _made.Left.Mend, "other-cord", "SW-L/1~K-L/1"],
             new[] { deviation.GetProperty("text"), deviation.GetProperty("mend"), deviation.GetProperty("kind"), deviation.GetProperty("parts")[0] }.Select(e => e.GetString()));
         Assert.Equal([0, 1], first.GetProperty("evidence").EnumerateArray().Select(e => e.GetProperty("observation").GetInt32()));
-        Assert.Equal("2,000,000 sets were tried", root.GetProperty("searched").GetProperty("bound").GetString());
+        Assert.Equal("stopped after 48828 sets", root.GetProperty("searched").GetProperty("bound").GetString());
         JsonElement next = root.GetProperty("next");
         Assert.Equal(["light", "SW-L/1:A", "K-L"], new[] { "test", "at", "look" }.Select(n => next.GetProperty(n).GetString()));
         Assert.Equal("[1,2]", string.Concat(next.GetProperty("outcomes")[1].GetProperty("explanations").GetRawText().Where(c => !char.IsWhiteSpace(c))));
