@@ -95,11 +95,11 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
             for (int i = 0; i < Math.Min(MostShown, result.Explanations.Count); i++)
             {
                 Explanation explanation = result.Explanations[i];
-                Wrapped.Write(Out, LocateWords.Text(explanation), $"{i + 1,3}  {LocateWords.Percent(explanation.Share),5}  ", Wrapped.Width);
+                Wrapped.Write(Out, FieldWords.Wrong(explanation), $"{i + 1,3}  {LocateWords.Percent(explanation.Share),5}  ", Wrapped.Width);
 
                 // Where only looks are left somebody may rather mend than look.
                 if (LocateWords.IsOneGroup(result))
-                    Wrapped.Write(Out, string.Join("; then ", LocateWords.Mends(explanation)), "            mend     ", Wrapped.Width);
+                    Wrapped.Write(Out, string.Join("; then ", FieldWords.Mends(explanation)), "            mend     ", Wrapped.Width);
             }
 
             if (result.Explanations.Count > MostShown)
@@ -111,7 +111,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
             Out.WriteLine();
             _text.WriteTest(next);
             _text.WriteOutcomes(next, numbered: next.Test is not LossTest);
-            Wrapped.Write(Out, LocateWords.Sentence(AnswerReader.Expected(next)) + ".", "");
+            Wrapped.Write(Out, FieldWords.Sentence(AnswerReader.Expected(next)) + ".", "");
         }
         else
         {
@@ -129,7 +129,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
                 case Leave:
                     return false;
                 case NotUnderstood not:
-                    Wrapped.Write(Out, LocateWords.Sentence(not.Message) + ".", "");
+                    Wrapped.Write(Out, FieldWords.Sentence(not.Message) + ".", "");
                     break;
                 case Unreached unreached when Which(unreached.Parts) is { } part:
                     if (Note(bytes, SeenFields.Of(traced, new NotReached(part)) with { Note = unreached.Note }))
@@ -167,7 +167,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
         if (SeenFile.Read(path, longer, problems, context.Reading.AllowOutside)?.Bind(traced, problems) is null)
         {
             foreach (Problem problem in problems.Items)
-                Wrapped.Write(Out, LocateWords.Sentence(problem.Words), "");
+                Wrapped.Write(Out, FieldWords.Sentence(problem.Words), "");
             return false;
         }
 

@@ -4,8 +4,12 @@ using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
 using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Locate;
+using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Documents.Observations;
+using PolarityMap.Drawing.Scene;
+using PolarityMap.Drawing.Views.Plan;
+using PolarityMap.Export;
 
 namespace PolarityMap.Cli.Commands;
 
@@ -58,7 +62,8 @@ internal sealed class LocateCommand : ICommandFile
         if (asks)
             return new AskSession(context, traced, parsed.GetValue(_plant), path, seen => Locator.Locate(deviations, seen, options)).Run();
         LocateResult result = Locator.Locate(deviations, notes.Observations, options);
-        TestPlan? plan = parsed.GetValue(_plan) ? Locator.Plan(deviations, result) : null;
+        bool canPlan = result is { IsAsDescribed: false, Explanations.Count: > 0 };
+        TestPlan? plan = parsed.GetValue(_plan) && canPlan ? Locator.Plan(deviations, result) : null;
         Write(parsed, context, traced, notes, result, plan);
         return result.IsAsDescribed ? ExitStatus.Clean : ExitStatus.Findings;
     }
@@ -68,10 +73,25 @@ internal sealed class LocateCommand : ICommandFile
         bool all = parsed.GetValue(_all);
         if (parsed.GetValue(_format) == "json")
             LocateJson.Write(traced, result, notes.Remarks, plan, context.Out);
-        else if (plan is null || result.Contradictions.Count > 0)
+        else if (plan is null)
             new LocateText(context, traced, all).Write(result, notes.Remarks);
-        else
+        else if (parsed.GetValue(_output) is null)
             new PlanText(context, traced).Write(plan);
+        if (plan is not null && parsed.GetValue(_output) is { } target)
+            Draw(context, target, traced, notes, plan, isQuiet: parsed.GetValue(_format) == "json");
+    }
+
+    /// <summary>The card of a plan; what is written is named unless programs read the output.</summary>
+    private static void Draw(CommandContext context, string target, TracedPlant traced, SeenNotes notes, TestPlan plan, bool isQuiet)
+    {
+        PlantTitle title = traced.Plant.Title;
+        var details = new PdfDetails($"Decision card: {title.Title}") { Author = title.Author, Subject = title.Site, Date = title.Date };
+        IReadOnlyList<DrawingSheet> sheets = PlanCard.Draw(traced, notes.Observations, plan);
+        IReadOnlyList<string> files = SheetFiles.Write(context, target, [.. sheets.Select((s, i) => ($"plan-{i + 1}", s))], new SheetFileOptions(details));
+        if (isQuiet)
+            return;
+        foreach (string file in files)
+            context.Out.WriteLine($"Look at {file}");
     }
 
     private void Check(ParseResult parsed)

@@ -87,12 +87,12 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
     private void WriteExplanation(Explanation explanation, int number)
     {
         string head = $"{number,3}  {LocateWords.Percent(explanation.Share),5}  ";
-        string[] lines = [.. Wrapped.Lines(LocateWords.Text(explanation), head, Width)];
+        string[] lines = [.. Wrapped.Lines(FieldWords.Wrong(explanation), head, Width)];
         Out.WriteLine(_paint.Strong(lines[0]));
         foreach (string line in lines.Skip(1))
             Out.WriteLine(_paint.Strong(line));
         string indent = new(' ', head.Length);
-        foreach (string mend in LocateWords.Mends(explanation))
+        foreach (string mend in FieldWords.Mends(explanation))
             Wrapped.Write(Out, mend, $"{indent}mend     ", Width);
         foreach (Core.Deviations.Deviation deviation in explanation.Deviations)
         {

@@ -26,14 +26,6 @@ internal static class LocateWords
     /// <summary>True when something is found and all of it does the same to all light.</summary>
     public static bool IsOneGroup(LocateResult result) => result.Explanations.Count > 0 && result.Explanations.All(e => e.Group == result.Explanations[0].Group);
 
-    /// <summary>What is wrong, by an explanation.</summary>
-    public static string Text(Explanation explanation) =>
-        explanation.Deviations.Count == 0 ? "the plant is as described" : string.Join("; and ", explanation.Deviations.Select(d => d.Text));
-
-    /// <summary>What to do about it, in order.</summary>
-    public static IEnumerable<string> Mends(Explanation explanation) =>
-        explanation.Deviations.Select(d => d.Kind.MendMinutes > 0 ? $"{d.Mend} ({d.Kind.MendMinutes} min)" : d.Mend);
-
     /// <summary>Where a look shows the deviation, or null where none does.</summary>
     public static string? Look(Deviation deviation, Func<int, string> nameOf) =>
         deviation.Kind.LookMinutes == 0 || deviation.Parts.Count == 0 ? null : $"a look at {nameOf(deviation.Parts[0])} shows it ({deviation.Kind.LookMinutes} min)";
@@ -73,9 +65,6 @@ internal static class LocateWords
     }
 
     public static string Count(int number, string noun) => $"{number} {noun}{(number == 1 ? "" : "s")}";
-
-    /// <summary>A sentence begins with a capital.</summary>
-    public static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string Number(long number) => number.ToString("N0", CultureInfo.InvariantCulture);
 

@@ -19,14 +19,14 @@ internal sealed class PlanText(CommandContext context, TracedPlant traced)
         if (steps.Count == 0)
         {
             Out.WriteLine(plan.Remaining.Count == 0 ? "There is nothing to test." : "No test tells more than this:");
-            foreach (string line in Ends(plan.Remaining))
+            foreach (string line in FieldWords.Ends(plan.Remaining))
                 Wrapped.Write(Out, line, "  ", Width);
         }
 
         foreach (PlanStep step in steps)
         {
             Out.WriteLine();
-            string[] lines = [.. Wrapped.Lines($"{LocateWords.Sentence(FieldWords.Do(traced, step.Test))} ({step.Test.Minutes} min).", $"{step.Number,3}. ", Width)];
+            string[] lines = [.. Wrapped.Lines($"{FieldWords.Sentence(FieldWords.Do(traced, step.Test))} ({step.Test.Minutes} min).", $"{step.Number,3}. ", Width)];
             foreach (string line in lines)
                 Out.WriteLine(_paint.Strong(line));
             foreach (PlanAnswer answer in step.Answers)
@@ -38,7 +38,7 @@ internal sealed class PlanText(CommandContext context, TracedPlant traced)
 
     private void WriteAnswer(PlanAnswer answer)
     {
-        string outcome = LocateWords.Sentence(FieldWords.Outcome(traced, answer.Outcome));
+        string outcome = FieldWords.Sentence(FieldWords.Outcome(traced, answer.Outcome));
         if (answer.GoTo > 0)
         {
             Out.WriteLine($"     {outcome}: go to {answer.GoTo}.");
@@ -46,18 +46,10 @@ internal sealed class PlanText(CommandContext context, TracedPlant traced)
         }
 
         string first = $"     {outcome}: ";
-        foreach (string line in Ends(answer.Remaining))
+        foreach (string line in FieldWords.Ends(answer.Remaining))
         {
             Wrapped.Write(Out, line, first, Width);
             first = "       or ";
         }
-    }
-
-    /// <summary>What it is at the end of a plan, and what to mend.</summary>
-    private static IEnumerable<string> Ends(IReadOnlyList<Explanation> remaining)
-    {
-        if (remaining.Count == 0)
-            return ["none of what was found; note what you saw and search again."];
-        return remaining.Select(e => e.Deviations.Count == 0 ? "the plant is as described." : $"{LocateWords.Text(e)}. Mend: {string.Join("; then ", LocateWords.Mends(e))}.");
     }
 }

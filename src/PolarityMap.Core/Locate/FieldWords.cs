@@ -12,8 +12,8 @@ public static class FieldWords
         LampSeen lamp => $"the link lamp of {traced.Plant.Address(lamp.Port)} is {(lamp.IsOn ? "on" : "off")}",
         LossMeasured loss => $"{loss.Loss} measured from {traced.Address(loss.From)} to {traced.Address(loss.Seen)}, where at most {loss.Limit} is stated",
         LossExpected loss => $"light from {traced.Address(loss.From)} to {traced.Address(loss.Seen)} loses {(loss.IsTooMuch ? "more than is stated" : "what is stated or less")}",
-        PartLooked look => $"{Name(traced, look.Part)} is {(look.IsAsDescribed ? "as described" : "different from the description")}",
-        NotReached reached => $"{Name(traced, reached.Part)} cannot be reached",
+        PartLooked look => $"{Called(traced, look.Part)} is {(look.IsAsDescribed ? "as described" : "different from the description")}",
+        NotReached reached => $"{Called(traced, reached.Part)} cannot be reached",
         _ => throw new ArgumentOutOfRangeException(nameof(observation), observation.GetType().Name, "no words for this observation"),
     };
 
@@ -22,7 +22,7 @@ public static class FieldWords
     {
         LightTest light => $"put light into {traced.Address(light.From)} and look at {Place(traced, light.Look)}",
         LampTest lamp => $"look at the link lamp of {traced.Plant.Address(lamp.Port)}",
-        LookTest look => $"look at {Name(traced, look.Part)} and compare it with the description: type, colour, label, which plug sits where",
+        LookTest look => $"look at {Called(traced, look.Part)} and compare it with the description: type, colour, label, which plug sits where",
         LossTest loss => $"measure the loss from {traced.Address(loss.From)} to {traced.Address(loss.Seen)}",
         _ => throw new ArgumentOutOfRangeException(nameof(test), test.GetType().Name, "no words for this test"),
     };
@@ -39,8 +39,30 @@ public static class FieldWords
         _ => "cannot be reached",
     };
 
+    /// <summary>What is wrong by an explanation, without a full stop.</summary>
+    public static string Wrong(Explanation explanation) =>
+        explanation.Deviations.Count == 0 ? "the plant is as described" : string.Join("; and ", explanation.Deviations.Select(d => d.Text));
+
+    /// <summary>What to do about it, in order, with the minutes that it takes.</summary>
+    public static IEnumerable<string> Mends(Explanation explanation) =>
+        explanation.Deviations.Select(d => d.Kind.MendMinutes > 0 ? $"{d.Mend} ({d.Kind.MendMinutes} min)" : d.Mend);
+
+    /// <summary>What is left at the end of a plan, each in sentences: what it is and what to mend.</summary>
+    public static IEnumerable<string> Ends(IReadOnlyList<Explanation> remaining)
+    {
+        if (remaining.Count == 0)
+            return ["None of what was found. Note what you saw and search again."];
+        return remaining.Select(e => e.Deviations.Count == 0 ? "The plant is as described." : $"{Sentence(Wrong(e))}. Mend: {string.Join("; then ", Mends(e))}.");
+    }
+
+    /// <summary>A sentence begins with a capital, unless it begins with a name.</summary>
+    public static string Sentence(string words) => words.Length == 0 || !char.IsAsciiLetterLower(words[0]) ? words : char.ToUpperInvariant(words[0]) + words[1..];
+
     /// <summary>The name of a part.</summary>
     public static string Name(TracedPlant traced, int part) => traced.Plant.Parts[part].Name;
+
+    /// <summary>A cord without a name of its own is called by its ends.</summary>
+    private static string Called(TracedPlant traced, int part) => traced.Plant.Parts[part].IsInline ? $"the cord {Name(traced, part)}" : Name(traced, part);
 
     private static string CameOut(TracedPlant traced, LightSeen light) => light switch
     {

@@ -100,6 +100,16 @@ public sealed class LocateCommandTests
         Assert.Contains($"Look at {file}\n", outcome.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Where_there_is_nothing_to_plan_the_verdict_is_told_and_no_card_is_drawn()
+    {
+        using Workbench bench = Bench(Head + "lamp,SW-R/1,on,,\n");
+        Outcome outcome = bench.Run("locate", "plant.yaml", "--seen", "seen.csv", "--plan", "-o", "card.svg");
+        Assert.Equal(0, outcome.Status);
+        Assert.Contains("The plant as it is described agrees with everything that was seen.\n", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal(["plant.yaml", "seen.csv"], bench.Files());
+    }
+
     [Theory]
     [InlineData("locate plant.yaml", "--seen")]
     [InlineData("locate --seen seen.csv", "polaritymap: name the plant document, or name it in seen.csv under 'plant:'")]

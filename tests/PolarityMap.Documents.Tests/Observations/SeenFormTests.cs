@@ -58,7 +58,7 @@ public sealed class SeenFormTests
         "the link lamp of SW-R/3 is on",
         "4.20 dB measured from K-L/2:A to K-R/2:A, where at most 2.85 dB is stated",
         "TRUNK is as described",
-        "SW-L/1~K-L/1 is different from the description",
+        "the cord SW-L/1~K-L/1 is different from the description",
         "DESK cannot be reached",
         "DESK cannot be reached",
         "light into C-1/far:A came out of K-R/2:B",
