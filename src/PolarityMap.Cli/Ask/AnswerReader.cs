@@ -1,4 +1,5 @@
 using PolarityMap.Core.Locate;
+using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Documents.Observations;
 
@@ -25,8 +26,19 @@ internal sealed class AnswerReader(TracedPlant traced)
     private static readonly string[] s_leave = ["quit", "q", "exit"];
     private static readonly string[] s_unreached = ["can't", "can’t", "cant", "cannot"];
 
-    /// <summary>Ways to say an observation of one's own, for prompts.</summary>
-    public const string Examples = "'lamp SW-R/7 off', 'light SW-L/1:A nowhere', 'loss SW-L/1:A SW-R/1:B 4.2 dB', 'look TRUNK different'";
+    /// <summary>Ways to say an observation of one's own, with names of the plant, for prompts.</summary>
+    public string Examples
+    {
+        get
+        {
+            Plant plant = traced.Plant;
+            PortRef from = plant.Links.Count > 0 ? plant.Links[0].From.Port : default, to = plant.Links.Count > 0 ? plant.Links[0].To.Port : default;
+            string part = plant.Parts.FirstOrDefault(p => p is { IsInline: false, Shape.IsInterface: false })?.Name ?? plant.Parts[0].Name;
+            return plant.Links.Count > 0
+                ? $"'lamp {plant.Address(to)} off', 'light {plant.Address(from, 1)} nowhere', 'loss {plant.Address(from, 1)} {plant.Address(to, 1)} 4.2 dB', 'look {part} different'"
+                : $"'light SW-L/1:A nowhere', 'look {part} different'";
+        }
+    }
 
     /// <param name="typed">The line; null at the end of the input.</param>
     /// <param name="next">The test that was asked for, or null.</param>
@@ -45,19 +57,19 @@ internal sealed class AnswerReader(TracedPlant traced)
         if (s_unreached.Contains(said.ToLowerInvariant()))
             return new Unreached(PartsOf(next.Test), note);
         if (said.Length == 0)
-            return new NotUnderstood(Expected(next));
+            return new NotUnderstood("expected " + Possible(next));
         if (next.Test is not LossTest && int.TryParse(said, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int number))
         {
             return number >= 1 && number <= next.Outcomes.Count
                 ? new Noted(SeenFields.Of(traced, next.Outcomes[number - 1].Observation) with { Note = note })
-                : new NotUnderstood(Expected(next));
+                : new NotUnderstood("expected " + Possible(next));
         }
 
         return new Noted(Free(next.Test, said) with { Note = note });
     }
 
-    /// <summary>What may be answered to a test.</summary>
-    public static string Expected(NextTest next)
+    /// <summary>What may be answered to a test, to follow a word such as "expected".</summary>
+    public static string Possible(NextTest next)
     {
         string free = next.Test switch
         {
@@ -66,8 +78,8 @@ internal sealed class AnswerReader(TracedPlant traced)
             LossTest => "the loss with its unit, such as 4.2 dB, or nowhere where no light comes",
             _ => "as described or different",
         };
-        string number = next.Test is LossTest || next.Outcomes.Count == 0 ? "" : next.Outcomes.Count == 1 ? "1, " : $"1 to {next.Outcomes.Count}, ";
-        return $"expected {number}{free}; can't where you cannot get there; another observation; or quit";
+        string number = next.Test is LossTest || next.Outcomes.Count == 0 ? "" : next.Outcomes.Count == 1 ? "1, " : $"{string.Join(", ", Enumerable.Range(1, next.Outcomes.Count - 1))} or {next.Outcomes.Count}; ";
+        return $"{number}{free}; can't where you cannot get there; another observation; or quit";
     }
 
     /// <summary>What is typed and the note behind <c> #</c>.</summary>
@@ -90,7 +102,7 @@ internal sealed class AnswerReader(TracedPlant traced)
     };
 
     /// <summary>An observation of one's own, with blanks or commas between its fields.</summary>
-    private static Answer Own(string said, string test, string note)
+    private Answer Own(string said, string test, string note)
     {
         bool commas = said.Contains(',', StringComparison.Ordinal);
         string[] fields = [.. said.Split(commas ? ',' : ' ', test == SeenWords.Loss ? 4 : 3, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];

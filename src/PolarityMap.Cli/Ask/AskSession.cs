@@ -111,11 +111,11 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
             Out.WriteLine();
             _text.WriteTest(next);
             _text.WriteOutcomes(next, numbered: next.Test is not LossTest);
-            Wrapped.Write(Out, FieldWords.Sentence(AnswerReader.Expected(next)) + ".", "");
+            Wrapped.Write(Out, $"Answer {AnswerReader.Possible(next)}.", "");
         }
         else
         {
-            Wrapped.Write(Out, $"What was seen? Type an observation such as {AnswerReader.Examples}; or quit.", "");
+            Wrapped.Write(Out, $"What was seen? Type an observation such as {_answers.Examples}; or quit.", "");
         }
     }
 

@@ -104,9 +104,9 @@ public sealed class AskSessionTests
     }
 
     [Theory]
-    [InlineData("3", "Expected 1 to 2, where it came out, such as SW-R/1:B, or nowhere; can't where you cannot get there;")]
-    [InlineData("0", "Expected 1 to 2,")]
-    [InlineData("", "Expected 1 to 2,")]
+    [InlineData("3", "Expected 1 or 2; where it came out, such as SW-R/1:B, or nowhere; can't where you cannot get there;")]
+    [InlineData("0", "Expected 1 or 2; ")]
+    [InlineData("", "Expected 1 or 2; ")]
     [InlineData("SWR/1:B", "There is no part 'SWR'; expected an address PART/PORT:POSITION, or nowhere; did you mean 'SW-R'?")]
     [InlineData("SW-R/1", "SW-R/1 has 2 positions; expected SW-R/1:A or SW-R/1:B")]
     [InlineData("nowere", "did you mean 'nowhere'?")]
