@@ -24,6 +24,12 @@ public sealed record Deviation(DeviationId Id, DeviationKind Kind, IReadOnlyList
     /// <summary>Positions at which light is lost beyond what is stated; empty when none is.</summary>
     public IReadOnlyList<int> Lossy { get; init; } = [];
 
+    /// <summary>The part of the kind's weight that falls to it, where one place can be wrong in several ways: 0 to 1.</summary>
+    public double Share { get; init; } = 1;
+
+    /// <summary>How often it happens beside other deviations: the kind's weight times <see cref="Share"/>. Common practice.</summary>
+    public double Weight => Kind.Weight * Share;
+
     /// <summary>What to do to put it right.</summary>
     public required string Mend { get; init; }
 

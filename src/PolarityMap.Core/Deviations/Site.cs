@@ -8,28 +8,36 @@ internal sealed class Site
 {
     private readonly Dictionary<int, Part> _parts = [];
     private readonly Dictionary<int, Mating?> _matings = [];
-    private readonly Plant _plant;
 
-    private Site(Plant plant) => _plant = plant;
+    /// <summary>The matings of ports that have changed theirs; -1 where a port is free now.</summary>
+    private readonly Dictionary<PortRef, int> _at = [];
+    private readonly Plant _plant;
+    private readonly PlugTable _plugs;
+
+    private Site(Plant plant, PlugTable plugs)
+    {
+        _plant = plant;
+        _plugs = plugs;
+    }
 
     /// <summary>The parts that differ, by index.</summary>
     public IReadOnlyDictionary<int, Part> Parts => _parts;
 
     /// <summary>The matings that differ, by index; null where one is pulled.</summary>
-    public IReadOnlyDictionary<int, Mating?> Matings => _matings;
+    public Dictionary<int, Mating?> Matings => _matings;
 
     /// <summary>Lays differences over a plant, one after the other; null when one of them cannot be.</summary>
     public static Site? Of(Plant plant, PlugTable plugs, IEnumerable<Difference> differences)
     {
-        var site = new Site(plant);
+        var site = new Site(plant, plugs);
         foreach (Difference difference in differences)
         {
             bool done = difference switch
             {
-                PartDiffers part => site.Change(part, plugs),
-                PlugsExchanged pair => site.Exchange(pair.A, pair.B, plugs),
-                PlugMoved move => site.Move(move.From, move.To, plugs),
-                PlugPulled pull => site.Pull(pull.Port, plugs),
+                PartDiffers part => site.Change(part),
+                PlugsExchanged pair => site.Exchange(pair.A, pair.B),
+                PlugMoved move => site.Move(move.From, move.To),
+                PlugPulled pull => site.Pull(pull.Port),
                 _ => false,
             };
             if (!done)
@@ -44,7 +52,7 @@ internal sealed class Site
     private Mating? MatingNow(int index) => _matings.TryGetValue(index, out Mating? mating) ? mating : _plant.Matings[index];
 
     /// <summary>A part whose adapter is of the other keying changes the matings that its ports hold.</summary>
-    private bool Change(PartDiffers change, PlugTable plugs)
+    private bool Change(PartDiffers change)
     {
         Shape before = (_parts.TryGetValue(change.Part, out Part? part) ? part : _plant.Parts[change.Part]).Shape;
         if (!SamePorts(before, change.Changed.Shape))
@@ -53,7 +61,7 @@ internal sealed class Site
         for (int port = 0; port < before.Ports.Count; port++)
         {
             var at = new PortRef(change.Part, port);
-            if (Port(at).Keys is not { } keys || before.Ports[port].Keys == keys || IndexOf(at, plugs) is not (>= 0 and int index) || MatingNow(index) is not { } mating)
+            if (Port(at).Keys is not { } keys || before.Ports[port].Keys == keys || IndexOf(at) is not (>= 0 and int index) || MatingNow(index) is not { } mating)
                 continue;
             if (!Port(mating.A).KeysFixed && !Port(mating.B).KeysFixed)
                 _matings[index] = mating with { Keys = keys };
@@ -62,52 +70,64 @@ internal sealed class Site
         return true;
     }
 
-    private bool Exchange(PortRef a, PortRef b, PlugTable plugs)
+    private bool Exchange(PortRef a, PortRef b)
     {
-        int atA = IndexOf(a, plugs), atB = IndexOf(b, plugs);
+        int atA = IndexOf(a), atB = IndexOf(b);
         if (atA < 0 || atB < 0 || atA == atB || Port(a).Face != Port(b).Face || MatingNow(atA) is not { } first || MatingNow(atB) is not { } second)
             return false;
         if (Moved(first, a, b) is not { } movedA || Moved(second, b, a) is not { } movedB)
             return false;
         _matings[atA] = movedA;
         _matings[atB] = movedB;
+        _at[a] = atB;
+        _at[b] = atA;
         return true;
     }
 
-    private bool Move(PortRef from, PortRef to, PlugTable plugs)
+    /// <summary>An adapter is no place to move to: it has no fibre, and what meets there is moved to the plug behind it.</summary>
+    private bool Move(PortRef from, PortRef to)
     {
-        int at = IndexOf(from, plugs);
-        if (at < 0 || IndexOf(to, plugs) >= 0 || Port(from).Face != Port(to).Face || MatingNow(at) is not { } mating || Moved(mating, from, to) is not { } moved)
+        int at = IndexOf(from);
+        if (at < 0 || !IsFree(to) || Port(from).Face != Port(to).Face || MatingNow(at) is not { } mating || Moved(mating, from, to) is not { } moved)
             return false;
-        _matings[at] = moved;
+        _at[from] = -1;
+        _at[to] = at;
+        _matings[at] = Met(moved, to);
         return true;
     }
 
-    private bool Pull(PortRef port, PlugTable plugs)
+    private bool Pull(PortRef port)
     {
-        if (IndexOf(port, plugs) is not (>= 0 and int at))
+        if (IndexOf(port) is not (>= 0 and int at) || MatingNow(at) is not { } mating)
             return false;
         _matings[at] = null;
+        _at[mating.A] = _at[mating.B] = -1;
+        if (mating.Through is { } adapter)
+            _at[adapter] = -1;
         return true;
     }
 
-    /// <summary>The mating that a port is in now, given what has moved already.</summary>
-    private int IndexOf(PortRef port, PlugTable plugs)
-    {
-        foreach ((int index, Mating? mating) in _matings)
-        {
-            if (mating is not null && (mating.A == port || mating.B == port || mating.Through == port))
-                return index;
-        }
+    private bool IsFree(PortRef port) => IndexOf(port) < 0 && !Port(port).IsAdapter && !_plugs.HoldsSimplex(port);
 
-        return plugs.At(port) is >= 0 and int at && !_matings.ContainsKey(at) ? at : -1;
-    }
+    /// <summary>The mating that a port is in now, given what has moved already.</summary>
+    private int IndexOf(PortRef port) => _at.TryGetValue(port, out int at) ? at : _plugs.At(port);
 
     /// <summary>The mating with one of its ports replaced; the keys follow the new port where it holds an adapter.</summary>
     private Mating? Moved(Mating mating, PortRef from, PortRef to)
     {
         Mating? moved = mating.A == from ? mating with { A = to } : mating.B == from ? mating with { B = to } : null;
         return moved is not null && Port(to).Keys is { } keys ? moved with { Keys = keys } : moved;
+    }
+
+    /// <summary>The mating made where a plug waited in an adapter, if one did.</summary>
+    private Mating Met(Mating mating, PortRef plug)
+    {
+        if (_plugs.AdapterOf(plug) is not { } adapter)
+            return mating;
+        if (mating.Through is { } left)
+            _at[left] = -1;
+        _at[adapter] = IndexOf(plug);
+        return mating with { Through = adapter, Keys = Port(adapter).Keys ?? mating.Keys };
     }
 
     /// <summary>True when what is mated and meant with one shape holds for the other.</summary>
@@ -137,6 +157,8 @@ internal sealed class Site
                 matings.Add(mating);
         }
 
-        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], [.. _plant.OpenPlugs], [.. _plant.Clashes], [.. _plant.Links]);
+        // A plug that waited in an adapter and is met there now waits no longer.
+        OpenPlug[] open = [.. _plant.OpenPlugs.Where(o => IndexOf(o.Plug) < 0)];
+        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], open, [.. _plant.Clashes], [.. _plant.Links]);
     }
 }

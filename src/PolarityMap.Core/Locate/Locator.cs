@@ -96,7 +96,7 @@ public static class Locator
     {
         double odds = 1;
         foreach (Deviation deviation in set)
-            odds *= deviation.Kind.Weight / EvenWeight;
+            odds *= deviation.Weight / EvenWeight;
         return odds;
     }
 }

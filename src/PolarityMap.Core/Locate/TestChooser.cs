@@ -85,8 +85,8 @@ internal sealed class TestChooser(DeviationContext context, TestTable table, dou
         LightTest light => new LightSeen(light.From, light.Look, shown),
         LampTest lamp => new LampSeen(lamp.Port, shown == 1),
         LookTest look => new PartLooked(look.Part, shown == 0),
-        LossTest loss when shown < 0 => new LightSeen(loss.From, context.Graph.PartOf(loss.Seen), -1),
-        LossTest loss => new LossExpected(loss.From, loss.Seen, shown == 1),
+        LossTest loss when shown is TestTable.TooMuch or TestTable.AsStated => new LossExpected(loss.From, loss.Seen, shown == TestTable.TooMuch),
+        LossTest loss => new LightSeen(loss.From, context.Graph.PartOf(loss.Seen), shown),
         _ => throw new ArgumentException($"no outcome is known for {test}", nameof(test)),
     };
 }

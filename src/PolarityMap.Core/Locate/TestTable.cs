@@ -9,9 +9,11 @@ internal sealed class TestTable
     /// <summary>The test may show the one or the other.</summary>
     internal const int Open = int.MinValue;
 
-    private const int LossTooMuch = 1;
-    private const int LossAsStated = 0;
-    private const int NoLight = -1;
+    /// <summary>A measurement shows too much loss.</summary>
+    internal const int TooMuch = -3;
+
+    /// <summary>A measurement shows no more loss than is stated.</summary>
+    internal const int AsStated = -2;
 
     private readonly int[][] _shows;
 
@@ -44,9 +46,12 @@ internal sealed class TestTable
         LightTest light => predictor.Follow(light.From, light.Look),
         LampTest lamp => predictor.LampAt(lamp.Port) switch { LampState.On => 1, LampState.Off => 0, _ => Open },
         LookTest look => predictor.Differs(look.Part) ? 1 : 0,
-        LossTest loss => predictor.Follow(loss.From, graph.PartOf(loss.Seen)) != loss.Seen ? NoLight : trial.PassedLoss ? LossTooMuch : LossAsStated,
+        LossTest loss => Loss(loss, predictor.Follow(loss.From, graph.PartOf(loss.Seen)), trial),
         _ => 0,
     };
+
+    /// <summary>Where light does not come there, where it comes out instead.</summary>
+    private static int Loss(LossTest test, int seen, TrialGraph trial) => seen != test.Seen ? seen : trial.PassedLoss ? TooMuch : AsStated;
 
     /// <summary>The numbers that a test can show under some explanations, each with those that lead one to expect it; open ones are in all.</summary>
     public SortedDictionary<int, List<int>> Split(int test, IReadOnlyList<int> explanations)

@@ -154,6 +154,18 @@ public sealed class Shape
         }
     }
 
+    private Shape(Shape other, FixedList<PortShape> ports, FixedList<int> inside)
+    {
+        Ports = ports;
+        Inside = inside;
+        Lanes = other.Lanes;
+        IsCable = other.IsCable;
+        Splices = other.Splices;
+        _portByPosition = other._portByPosition;
+        _laneByPosition = other._laneByPosition;
+        _lanesByPort = other._lanesByPort;
+    }
+
     /// <summary>The ports, in the order of their positions.</summary>
     public FixedList<PortShape> Ports { get; }
 
@@ -197,6 +209,18 @@ public sealed class Shape
         }
 
         return -1;
+    }
+
+    /// <summary>The same shape with other pairs inside.</summary>
+    /// <param name="inside">For each position its partner, or -1; not changed afterwards.</param>
+    internal Shape WithInside(int[] inside) => new(this, Ports, new FixedList<int>(inside));
+
+    /// <summary>The same shape with one port of another nature; its name, face and side stay.</summary>
+    internal Shape WithPort(int index, PortShape port)
+    {
+        PortShape[] ports = [.. Ports];
+        ports[index] = port;
+        return new Shape(this, new FixedList<PortShape>(ports), Inside);
     }
 
     private static int[] PortByPosition(PortShape[] ports, int positions)

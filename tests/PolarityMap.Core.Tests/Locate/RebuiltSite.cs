@@ -34,12 +34,13 @@ internal sealed class RebuiltSite
         bool weak = _lossy.Contains(from);
         if (neighbour < 0)
             return (-1, weak);
-        int step = strand.Length > 1 && strand[(at + 1) % strand.Length] == neighbour ? 1 : -1;
+        bool loop = _traced.Strands.IsLoop(_traced.StrandOf(from));
+        int step = strand[At(at + 1, strand.Length, loop)] == neighbour ? 1 : -1;
         bool inside = !lane;
         for (int moved = 0; moved < strand.Length; moved++)
         {
-            int next = (at + step + strand.Length) % strand.Length;
-            if (Math.Abs(next - at) != 1 && !_traced.Strands.IsLoop(_traced.StrandOf(from)))
+            int next = At(at + step, strand.Length, loop);
+            if (next == at)
                 return (-1, weak);
             at = next;
             int here = strand[at];
@@ -54,6 +55,9 @@ internal sealed class RebuiltSite
 
         return (-1, weak);
     }
+
+    /// <summary>A place along a strand: a loop goes round, an open strand stays at its end.</summary>
+    private static int At(int place, int length, bool loop) => loop ? (place + length) % length : Math.Clamp(place, 0, length - 1);
 
     public bool Agrees(Observation observation) => observation switch
     {

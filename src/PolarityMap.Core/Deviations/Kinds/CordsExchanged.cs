@@ -1,9 +1,11 @@
-using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Deviations.Kinds;
 
-/// <summary>Two cords sit in each other's ports of one part (trade facts, cause 11).</summary>
+/// <summary>
+/// Two cords sit in each other's ports of one part, or in each other's adapters of one panel (trade facts, cause 11). Any two on
+/// the same side are meant: cords come in bundles, so the right one may lie far from the wrong one.
+/// </summary>
 internal sealed class CordsExchanged : DeviationKind
 {
     public override string Name => "cords-exchanged";
@@ -12,76 +14,66 @@ internal sealed class CordsExchanged : DeviationKind
 
     public override string Symptom => "Two links reach each other's far ports, or both hear nothing.";
 
-    public override double Weight => 1;
+    public override double Weight => 8;
 
     public override int LookMinutes => 4;
 
     public override int MendMinutes => 3;
 
-    public override IEnumerable<Deviation> At(DeviationContext context, int part) => context.Plant.Parts[part].Shape.IsCable ? AtCord(context, part) : AtPorts(context, part);
+    public override string Source => "symptom by tracing; which ports, weight and minutes are common practice";
 
-    /// <summary>The cord itself with another one at either of its ends.</summary>
-    private IEnumerable<Deviation> AtCord(DeviationContext context, int cord)
+    public override IEnumerable<Deviation> At(DeviationContext context, int part)
     {
-        FixedList<PortShape> ports = context.Plant.Parts[cord].Shape.Ports;
-        for (int port = 0; port < ports.Count; port++)
+        for (int i = 0; i < context.Seats.MatingsAt(part).Length; i++)
         {
-            if (context.Plugs.PartnerOf(new PortRef(cord, port)) is not { } here || !IsCord(context, cord))
-                continue;
-            foreach (PortRef there in Others(context, here))
-            {
-                if (Exchange(context, here, there) is { } deviation)
-                    yield return deviation;
-            }
+            (Seat? first, Seat? second) = context.Seats.In(context.Seats.MatingsAt(part)[i]);
+            foreach (Deviation deviation in With(context, part, first))
+                yield return deviation;
+            foreach (Deviation deviation in With(context, part, second))
+                yield return deviation;
         }
     }
 
-    /// <summary>Any two cords at the ports of a part.</summary>
-    private IEnumerable<Deviation> AtPorts(DeviationContext context, int part)
+    /// <summary>A cord with every other one that sits beside it; at the part that holds both, each pair once.</summary>
+    private IEnumerable<Deviation> With(DeviationContext context, int part, Seat? seat)
     {
-        for (int port = 0; port < context.Plant.Parts[part].Shape.Ports.Count; port++)
-        {
-            var here = new PortRef(part, port);
-            foreach (PortRef there in Others(context, here))
-            {
-                if (there.Port > port && Exchange(context, here, there) is { } deviation)
-                    yield return deviation;
-            }
-        }
-    }
-
-    /// <summary>The other ports of the same part that a cord of the same kind of plug sits in.</summary>
-    private static IEnumerable<PortRef> Others(DeviationContext context, PortRef here)
-    {
-        if (context.Plugs.PartnerOf(here) is not { } plug || !IsCord(context, plug.Part))
+        if (seat is not { IsCord: true })
             yield break;
-        PortShape port = context.Plant.Port(here);
-        for (int other = 0; other < context.Plant.Parts[here.Part].Shape.Ports.Count; other++)
+        int end = seat.Row.End(seat.Index);
+        for (int i = seat.Socket.Part == part ? seat.Index + 1 : SeatRow.First(seat.Index); i < end; i++)
         {
-            var there = here with { Port = other };
-            PortShape shape = context.Plant.Port(there);
-            if (other != here.Port && shape.Face == port.Face && shape.Side == port.Side && context.Plugs.PartnerOf(there) is { } far && IsCord(context, far.Part) && far.Part != plug.Part)
-                yield return there;
+            Seat other = seat.Row.Seats[i];
+            if (i != seat.Index && other.Plug.Part != seat.Plug.Part && Once(context, seat, other) is { } deviation)
+                yield return deviation;
         }
     }
 
-    private static bool IsCord(DeviationContext context, int part) => PartKinds.Find(context.Plant.Parts[part].Kind) is { IsCord: true };
-
-    private Deviation? Exchange(DeviationContext context, PortRef a, PortRef b)
+    private Deviation? Once(DeviationContext context, Seat a, Seat b)
     {
+        (Seat low, Seat high) = a.Index < b.Index ? (a, b) : (b, a);
+        return context.Once(Id(context.Plant.NumberOf(low.Plug), context.Plant.NumberOf(high.Plug)), (Kind: this, context, low, high), static f => f.Kind.Make(f.context, f.low, f.high));
+    }
+
+    private Deviation? Make(DeviationContext context, Seat low, Seat high)
+    {
+        if (!context.Seats.GoesIn(low, high.Socket) || !context.Seats.GoesIn(high, low.Socket))
+            return null;
         Plant plant = context.Plant;
-        (PortRef low, PortRef high) = a.Port < b.Port ? (a, b) : (b, a);
-        var differs = new PlugsExchanged(low, high);
+
+        // Whole ports are named as a document names them; simplex plugs and plugs in adapters have no port of their own there.
+        var differs = low.Position > 0 || plant.Port(low.Socket).IsAdapter ? new PlugsExchanged(low.Plug, high.Plug) : new PlugsExchanged(low.Socket, high.Socket);
         if (context.Patch(differs) is not { } patch)
             return null;
-        int first = context.Plugs.PartnerOf(low)!.Value.Part, second = context.Plugs.PartnerOf(high)!.Value.Part;
-        string cords = $"cords {plant.Parts[first].Name} and {plant.Parts[second].Name}";
+        string places = $"{Place(plant, low)} and {Place(plant, high)}";
         return new Deviation(
-            new DeviationId(DeviationCatalogue.IndexOf(this), plant.NumberOf(low), plant.NumberOf(high)), this, [first, second],
-            $"{cords} sit in each other's ports, {plant.Address(low)} and {plant.Address(high)}", [differs], patch)
+            Id(plant.NumberOf(low.Plug), plant.NumberOf(high.Plug)), this, [low.Plug.Part, high.Plug.Part, low.Socket.Part],
+            $"cords {plant.Parts[low.Plug.Part].Name} and {plant.Parts[high.Plug.Part].Name} sit in each other's ports, {places}", [differs], patch)
         {
-            Mend = $"exchange the plugs in {plant.Address(low)} and {plant.Address(high)}",
-            Port = low,
+            Mend = $"exchange the plugs in {places}",
+            Port = low.Socket,
+            Share = low.Row.Share,
         };
     }
+
+    private static string Place(Plant plant, Seat seat) => seat.Position > 0 ? plant.Address(seat.Socket, seat.Position) : plant.Address(seat.Socket);
 }

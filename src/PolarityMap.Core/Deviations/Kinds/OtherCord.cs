@@ -2,7 +2,10 @@ using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Deviations.Kinds;
 
-/// <summary>An A-to-A cord where an A-to-B cord belongs, or the other way round (trade facts, causes 2 and 3).</summary>
+/// <summary>
+/// An A-to-A cord where an A-to-B cord belongs, or the other way round (trade facts, causes 2 and 3). Two of them in one link
+/// cancel, so that the fault shows when one of the two is replaced.
+/// </summary>
 internal sealed class OtherCord : DeviationKind
 {
     public override string Name => "other-cord";
@@ -17,18 +20,24 @@ internal sealed class OtherCord : DeviationKind
 
     public override int MendMinutes => 3;
 
+    public override string Source => "A-to-B and A-to-A: TIA-568 and ISO/IEC 11801, six public sources; symptom by tracing; weight and minutes are common practice";
+
     public override IEnumerable<Deviation> At(DeviationContext context, int part)
     {
+        if (context.Plant.Parts[part].Kind == "duplex cord" && context.Once(Id(part), (Kind: this, context, part), static f => f.Kind.Make(f.context, f.part)) is { } deviation)
+            yield return deviation;
+    }
+
+    private Deviation? Make(DeviationContext context, int part)
+    {
         Part cord = context.Plant.Parts[part];
-        if (cord.Kind != "duplex cord" || cord.Values?.Word("type") is not { } type)
-            yield break;
+        string? type = cord.Values?.Word("type");
         string other = type == "A-to-A" ? "A-to-B" : "A-to-A";
-        if (context.With(part, "type", other) is { } differs && context.Patch(differs) is { } patch)
+        if (context.With(part, "type", other) is not { } differs || context.Patch(differs) is not { } patch)
+            return null;
+        return new Deviation(Id(part), this, [part], $"cord {cord.Name} is {other} instead of {type}", [differs], patch)
         {
-            yield return new Deviation(new DeviationId(DeviationCatalogue.IndexOf(this), part), this, [part], $"cord {cord.Name} is {other} instead of {type}", [differs], patch)
-            {
-                Mend = $"put an {type} cord in the place of {cord.Name}",
-            };
-        }
+            Mend = $"put an {type} cord in the place of {cord.Name}",
+        };
     }
 }
