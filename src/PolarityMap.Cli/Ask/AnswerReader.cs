@@ -75,7 +75,7 @@ internal sealed class AnswerReader(TracedPlant traced)
         {
             LightTest => "where it came out, such as SW-R/1:B, or nowhere",
             LampTest => "on or off",
-            LossTest => "the loss with its unit, such as 4.2 dB, or nowhere where no light comes",
+            LossTest => "the loss with its unit, such as 4.2 dB, or where the light came out instead, or nowhere",
             _ => "as described or different",
         };
         string number = next.Test is LossTest || next.Outcomes.Count == 0 ? "" : next.Outcomes.Count == 1 ? "1, " : $"{string.Join(", ", Enumerable.Range(1, next.Outcomes.Count - 1))} or {next.Outcomes.Count}; ";
@@ -96,6 +96,7 @@ internal sealed class AnswerReader(TracedPlant traced)
         LightTest light => new(SeenWords.Light, traced.Address(light.From), said),
         LossTest loss when Is(said, SeenWords.Nowhere) => new(SeenWords.Light, traced.Address(loss.From), SeenWords.NowhereAt + FieldWords.Name(traced, traced.Graph.PartOf(loss.Seen))),
         LampTest lamp => new(SeenWords.Lamp, traced.Plant.Address(lamp.Port), said),
+        LossTest loss when said.Contains('/', StringComparison.Ordinal) => new(SeenWords.Light, traced.Address(loss.From), said),
         LossTest loss => new(SeenWords.Loss, traced.Address(loss.From), traced.Address(loss.Seen), said),
         LookTest look => new(SeenWords.Look, FieldWords.Name(traced, look.Part), said),
         _ => throw new ArgumentOutOfRangeException(nameof(test), test.GetType().Name, "no answers to this test"),

@@ -31,7 +31,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
     public int Run()
     {
         Out.WriteLine(_paint.Strong(traced.Plant.Title.Title));
-        LocateText.WriteCautions(Out);
+        LocateText.WriteCautions(Out, []);
         while (true)
         {
             byte[] bytes = SeenSource.Bytes(path, mayBeAbsent: true, context);
@@ -85,6 +85,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
         if (result.Explanations.Count > 0 && !LocateWords.IsOneGroup(result))
             Out.WriteLine("No further test tells them apart.");
         _text.WriteSearched(result.Searched);
+        LocateText.WriteCautions(Out, result.Explanations.Take(MostShown));
     }
 
     private void Show(LocateResult result)

@@ -109,6 +109,7 @@ internal sealed class LocateJson
         json.WriteString("title", deviation.Kind.Title);
         json.WriteString("text", deviation.Text);
         json.WriteString("mend", deviation.Mend);
+        json.WriteString("caution", deviation.Kind.Caution);
         json.WriteNumber("mendMinutes", deviation.Kind.MendMinutes);
         json.WriteNumber("lookMinutes", deviation.Kind.LookMinutes);
         json.WriteStartArray("parts");

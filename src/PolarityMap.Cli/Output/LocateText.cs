@@ -16,6 +16,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
     private const int Width = 110;
 
     private readonly Paint _paint = new(context.Colour);
+    private readonly Dictionary<string, int> _evidence = [];
 
     private TextWriter Out => context.Out;
 
@@ -30,7 +31,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         WriteNext(result);
         WriteRemarks(remarks);
         WriteSearched(result.Searched);
-        WriteCautions(Out);
+        WriteCautions(Out, Shown(result));
     }
 
     public void WriteVerdict(LocateResult result)
@@ -69,7 +70,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
     {
         if (result.IsAsDescribed)
             return;
-        int shown = all ? result.Explanations.Count : Math.Min(MostShown, result.Explanations.Count);
+        int shown = Shown(result).Count();
         for (int i = 0; i < shown; i++)
         {
             Out.WriteLine();
@@ -100,17 +101,32 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
                 Wrapped.Write(Out, look, $"{indent}look     ", Width);
         }
 
-        int others = 0;
-        foreach (Evidence evidence in explanation.Evidence)
+        WriteEvidence(explanation, number, indent);
+    }
+
+    /// <summary>What was seen and speaks for an explanation. What speaks for an earlier one in the same words is not repeated.</summary>
+    private void WriteEvidence(Explanation explanation, int number, string indent)
+    {
+        Evidence[] telling = [.. explanation.Evidence.Where(e => e.IsTelling)];
+        string key = string.Join('\n', telling.Select(e => e.Words));
+        if (!all && telling.Length > 0 && !_evidence.TryAdd(key, number) && _evidence[key] != number)
         {
-            if (evidence.IsTelling || all)
-                Wrapped.Write(Out, $"{evidence.Words}{Line(evidence.Observation)}", $"{indent}{(evidence.IsTelling ? "because" : "agrees "),-9}", Width);
-            else
-                others++;
+            Out.WriteLine($"{indent}because  the same was seen as for {_evidence[key]}");
+            telling = [];
         }
 
-        if (others > 0)
-            Wrapped.Write(Out, $"with {LocateWords.Count(others, "more observation")}, which the plant as described would show too", $"{indent}agrees   ", Width);
+        foreach (Evidence evidence in telling)
+            Wrapped.Write(Out, $"{evidence.Words}{Line(evidence.Observation)}", $"{indent}because  ", Width);
+        Evidence[] others = [.. explanation.Evidence.Where(e => !e.IsTelling)];
+        if (all)
+        {
+            foreach (Evidence evidence in others)
+                Wrapped.Write(Out, $"{evidence.Words}{Line(evidence.Observation)}", $"{indent}agrees   ", Width);
+        }
+        else if (others.Length > 0)
+        {
+            Wrapped.Write(Out, $"with {LocateWords.Count(others.Length, "more observation")}, which the plant as described would show too", $"{indent}agrees   ", Width);
+        }
     }
 
     /// <summary>Which explanations no light test tells apart.</summary>
@@ -183,11 +199,15 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         }
     }
 
-    public static void WriteCautions(TextWriter output)
+    /// <summary>The cautions for putting light in, and for what is to be mended.</summary>
+    public static void WriteCautions(TextWriter output, IEnumerable<Explanation> explanations)
     {
         output.WriteLine();
-        Wrapped.Write(output, $"{Cautions.Light} {Cautions.Source} {Cautions.Codes}", "", Width);
+        Wrapped.Write(output, string.Join(' ', new[] { Cautions.Light, Cautions.Source, FieldWords.Cautions(explanations), Cautions.Codes }.Where(c => c.Length > 0)), "", Width);
     }
+
+    /// <summary>The explanations that are written out.</summary>
+    private IEnumerable<Explanation> Shown(LocateResult result) => all ? result.Explanations : result.Explanations.Take(MostShown);
 
     /// <summary>How an outcome is written into a file; what is measured is an example.</summary>
     private string Entry(Observation outcome)

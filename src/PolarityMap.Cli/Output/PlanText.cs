@@ -19,8 +19,8 @@ internal sealed class PlanText(CommandContext context, TracedPlant traced)
         if (steps.Count == 0)
         {
             Out.WriteLine(plan.Remaining.Count == 0 ? "There is nothing to test." : "No test tells more than this:");
-            foreach (string line in FieldWords.Ends(plan.Remaining))
-                Wrapped.Write(Out, line, "  ", Width);
+            foreach ((string What, string? Mend) end in FieldWords.Ends(plan.Remaining))
+                Wrapped.Write(Out, Words(end), "  ", Width);
         }
 
         foreach (PlanStep step in steps)
@@ -33,7 +33,7 @@ internal sealed class PlanText(CommandContext context, TracedPlant traced)
                 WriteAnswer(answer);
         }
 
-        LocateText.WriteCautions(Out);
+        LocateText.WriteCautions(Out, plan.Remaining);
     }
 
     private void WriteAnswer(PlanAnswer answer)
@@ -46,10 +46,12 @@ internal sealed class PlanText(CommandContext context, TracedPlant traced)
         }
 
         string first = $"     {outcome}: ";
-        foreach (string line in FieldWords.Ends(answer.Remaining))
+        foreach ((string What, string? Mend) end in FieldWords.Ends(answer.Remaining))
         {
-            Wrapped.Write(Out, line, first, Width);
+            Wrapped.Write(Out, Words(end), first, Width);
             first = "       or ";
         }
     }
+
+    private static string Words((string What, string? Mend) end) => $"{end.What}.{(end.Mend is null ? "" : $" Mend: {end.Mend}.")}";
 }

@@ -1,3 +1,4 @@
+using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Core.Locate;
@@ -47,12 +48,17 @@ public static class FieldWords
     public static IEnumerable<string> Mends(Explanation explanation) =>
         explanation.Deviations.Select(d => d.Kind.MendMinutes > 0 ? $"{d.Mend} ({d.Kind.MendMinutes} min)" : d.Mend);
 
-    /// <summary>What is left at the end of a plan, each in sentences: what it is and what to mend.</summary>
-    public static IEnumerable<string> Ends(IReadOnlyList<Explanation> remaining)
+    /// <summary>What can hurt someone who mends these, beyond live fibres; each sentence once, empty where there is nothing.</summary>
+    public static string Cautions(IEnumerable<Explanation> explanations) => string.Join(' ', explanations
+        .SelectMany(e => e.Deviations).Select(d => d.Kind.Caution.Replace(DeviationKind.LiveFibre, "", StringComparison.Ordinal).Trim())
+        .Where(c => c.Length > 0).Distinct());
+
+    /// <summary>What is left at the end of a plan: for each what it is and what to mend, without capitals and full stops.</summary>
+    public static IEnumerable<(string What, string? Mend)> Ends(IReadOnlyList<Explanation> remaining)
     {
         if (remaining.Count == 0)
-            return ["None of what was found. Note what you saw and search again."];
-        return remaining.Select(e => e.Deviations.Count == 0 ? "The plant is as described." : $"{Sentence(Wrong(e))}. Mend: {string.Join("; then ", Mends(e))}.");
+            return [("none of what was found; note what you saw and search again", null)];
+        return remaining.Select(e => (Wrong(e), e.Deviations.Count == 0 ? null : string.Join("; then ", Mends(e))));
     }
 
     /// <summary>A sentence begins with a capital, unless it begins with a name.</summary>

@@ -92,12 +92,24 @@ public sealed class LocateCommandTests
     [InlineData("card.pdf", "%PDF")]
     public void A_plan_is_drawn_as_a_card(string file, string begins)
     {
-        using Workbench bench = Bench(Head + "lamp,SW-R/1,off,,\n");
+        using Workbench bench = Bench(LeftCordTurned);
         Outcome outcome = bench.Run("locate", "plant.yaml", "--seen", "seen.csv", "--plan", "-o", file);
         Assert.Equal("", outcome.Error);
         Assert.Equal(1, outcome.Status);
         Assert.Contains(begins, bench.Read(file), StringComparison.Ordinal);
         Assert.Contains($"Look at {file}\n", outcome.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_of_several_sheets_goes_into_a_folder()
+    {
+        using Workbench bench = Bench(Head + "lamp,SW-R/1,off,,\n");
+        Outcome refused = bench.Run("locate", "plant.yaml", "--seen", "seen.csv", "--plan", "-o", "card.svg");
+        Assert.Equal(2, refused.Status);
+        Assert.Contains("takes one sheet", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(1, bench.Run("locate", "plant.yaml", "--seen", "seen.csv", "--plan", "-o", "cards/").Status);
+        Assert.Contains("cards/plan-2.svg", bench.Files());
+        Assert.DoesNotContain("card.svg", bench.Files());
     }
 
     [Fact]

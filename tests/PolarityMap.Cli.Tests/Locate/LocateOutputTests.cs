@@ -49,6 +49,14 @@ public sealed class LocateOutputTests
     }
 
     [Fact]
+    public void What_speaks_for_several_alike_is_written_once()
+    {
+        string[] lines = Text(_made.ThreeLeft).Split('\n');
+        Assert.Equal(1, lines.Count(l => l.Contains("with that cord nothing lights SW-R/1:B", StringComparison.Ordinal)));
+        Assert.Equal(2, lines.Count(l => l == "            because  the same was seen as for 1"));
+    }
+
+    [Fact]
     public void The_next_test_says_what_each_outcome_would_mean_and_what_to_write_down()
     {
         Assert.Contains(
@@ -143,6 +151,16 @@ public sealed class LocateOutputTests
         Assert.Contains("never look into a fibre end", end, StringComparison.Ordinal);
         Assert.Contains("unplug or power down the transmitters at both ends", end, StringComparison.Ordinal);
         Assert.EndsWith("Local codes, site rules and makers' instructions come before anything said here. ", end, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_can_hurt_who_mends_it_is_said_once()
+    {
+        Explanation[] dirty = [.. new Core.Deviations.DeviationContext(_made.Traced).At(_made.Part("K-L")).Where(d => d.Kind.Name == "dirty").Take(2).Select(d => new Explanation([d], 0.5, 0, []))];
+        Assert.Equal(2, dirty.Length);
+        string text = string.Join(' ', Text(_made.OneLeft with { Explanations = dirty }).Split('\n'));
+        Assert.Equal(2, text.Split("Cleaning alcohol burns").Length);
+        Assert.DoesNotContain("Cleaning alcohol burns", string.Join(' ', Text(_made.OneLeft).Split('\n')), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -35,7 +35,7 @@ public static class PlanCard
     {
         Area inside = CardMeasures.Inside(format);
         List<PlanRow> rows = new PlanRows(traced, inside.Width).Of(plan);
-        List<string> foot = Foot(inside.Width);
+        List<string> foot = Foot(inside.Width, FieldWords.Cautions(plan.Remaining));
         var pages = new List<Page>();
         int next = 0;
         while (next < rows.Count || pages.Count == 0)
@@ -84,7 +84,7 @@ public static class PlanCard
 
     private static double HeadHeight(List<(string Text, double Cap)> head) => head.Sum(l => l.Cap > CapHeights.Part ? TitleLine : Line) + 1;
 
-    private static List<string> Foot(double width) => CardWrap.Lines($"{Legend.Caution} {CardFoot.SourceCaution}", width - MarkSize - 1.2);
+    private static List<string> Foot(double width, string further) => CardWrap.Lines($"{Legend.Caution} {CardFoot.SourceCaution} {further}".TrimEnd(), width - MarkSize - 1.2);
 
     /// <summary>One sheet, planned.</summary>
     private sealed record Page(SheetFormat Format, List<(string Text, double Cap)> Head, List<PlanRow> Rows, List<string> Foot)

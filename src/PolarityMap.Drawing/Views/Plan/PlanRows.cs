@@ -93,13 +93,11 @@ internal sealed class PlanRows(TracedPlant traced, double width)
     private static IEnumerable<string> Listed(IReadOnlyList<Explanation> remaining)
     {
         bool first = true;
-        foreach (string end in FieldWords.Ends([.. remaining.Take(MostListed)]))
+        foreach ((string what, string? mend) in FieldWords.Ends([.. remaining.Take(MostListed)]))
         {
-            // What it is and what to mend begin lines of their own.
-            string[] sentences = end.Replace(" min)", "\u00A0min)", StringComparison.Ordinal).Split(" Mend: ", 2);
-            yield return first ? sentences[0] : "Or: " + sentences[0];
-            if (sentences.Length > 1)
-                yield return "Mend: " + sentences[1];
+            yield return first ? FieldWords.Sentence(what) + "." : $"Or: {what}.";
+            if (mend is not null)
+                yield return $"Mend: {mend.Replace(" min)", "\u00A0min)", StringComparison.Ordinal)}.";
             first = false;
         }
 

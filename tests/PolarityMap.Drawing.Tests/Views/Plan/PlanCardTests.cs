@@ -52,7 +52,7 @@ public sealed class PlanCardTests
         TestPlan plan = Looks(steps);
         IReadOnlyList<DrawingSheet> sheets = PlanCard.Draw(s_traced, s_seen, plan);
         string words = Words(sheets);
-        Assert.All(s_explanations.Take(steps + 1), e => Assert.Contains(FieldWords.Sentence(FieldWords.Wrong(e)), words, StringComparison.Ordinal));
+        Assert.All(s_explanations.Take(steps + 1), e => Assert.Contains(FieldWords.Wrong(e), words, StringComparison.OrdinalIgnoreCase));
         Assert.All(s_explanations.Take(steps + 1), e => Assert.Contains($"Mend: {FieldWords.Mends(e).Single()}", words, StringComparison.Ordinal));
         Assert.Contains("None of what was found.", words, StringComparison.Ordinal);
 
