@@ -23,6 +23,7 @@ public static class Application
         new CheckCommand(),
         new TraceCommand(),
         new BudgetCommand(),
+        new LocateCommand(),
         new DrawCommand(),
         new ReportCommand(),
         new SeparationCommand(),

@@ -1,8 +1,11 @@
 namespace PolarityMap.Cli;
 
-/// <summary>What a command may touch of the world: two writers, the folder it works in, and whether colour is wanted.</summary>
+/// <summary>What a command may touch of the world: two writers, a reader, the folder it works in, and whether colour is wanted.</summary>
 public sealed record CommandContext(TextWriter Out, TextWriter Error)
 {
+    /// <summary>What somebody answers, line by line; nothing unless a command asks.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
     /// <summary>Colour is used only on a terminal and never when NO_COLOR is set.</summary>
     public bool Colour { get; init; }
 
@@ -24,6 +27,7 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error)
         var error = new StreamWriter(Console.OpenStandardError(), new System.Text.UTF8Encoding(false), 1024) { NewLine = "\n", AutoFlush = true };
         return new CommandContext(output, error)
         {
+            In = Console.In,
             IsErrorTerminal = !Console.IsErrorRedirected,
             Colour = !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
             TakeRoom = HeapRoom.Take,

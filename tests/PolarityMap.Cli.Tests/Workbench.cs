@@ -17,11 +17,15 @@ internal sealed class Workbench : IDisposable
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
-    public Outcome Run(params string[] call)
+    public Outcome Run(params string[] call) => Answer("", call);
+
+    /// <summary>Runs a call with somebody at the keyboard.</summary>
+    public Outcome Answer(string typed, params string[] call)
     {
+        using var typing = new StringReader(typed);
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        int status = Application.Run(call, new CommandContext(output, error) { Folder = Folder, Colour = Colour });
+        int status = Application.Run(call, new CommandContext(output, error) { Folder = Folder, Colour = Colour, In = typing });
         return new Outcome(status, output.ToString(), error.ToString());
     }
 

@@ -4,17 +4,17 @@ using PolarityMap.Documents.Schema;
 
 namespace PolarityMap.Cli.Commands;
 
-/// <summary><c>schema [NAME]</c>: prints the JSON Schema of plant documents, for editors, or of a text that the program writes.</summary>
+/// <summary><c>schema [NAME]</c>: prints the JSON Schema of plant documents or observation files, for editors, or of a text that the program writes.</summary>
 internal sealed class SchemaCommand : ICommandFile
 {
     public Command Build(CommandContext context)
     {
         Option<string?> output = CommonOptions.Output("Write the schema to this file instead of the terminal.");
-        var name = new Argument<string?>("NAME") { HelpName = "NAME", Description = $"What the program writes: {string.Join(", ", OutputSchemas.Names)}; without it what you write, a plant document.", Arity = ArgumentArity.ZeroOrOne };
-        name.AcceptOnlyFromAmong([.. OutputSchemas.Names]);
+        var name = new Argument<string?>("NAME") { HelpName = "NAME", Description = $"What the program writes: {string.Join(", ", OutputSchemas.Names)}; '{OutputSchemas.Seen}' for observation files; without it plant documents.", Arity = ArgumentArity.ZeroOrOne };
+        name.AcceptOnlyFromAmong([.. OutputSchemas.Names, OutputSchemas.Seen]);
         var command = new Command("schema",
             """
-            Print the JSON Schema (2020-12) of plant documents, so that an editor can help while you write; or of JSON output.
+            Print the JSON Schema (2020-12) of plant documents or observation files, so that an editor can help; or of JSON output.
 
             Examples:
               polaritymap schema -o plant.schema.json

@@ -172,8 +172,7 @@ internal sealed class BudgetText(CommandContext context)
         }
 
         output.WriteLine(_paint.Faint("'polaritymap explain budget' tells where each figure comes from and how well it is attested."));
-        Wrapped.Write(output, "Communication light is invisible: assume every fibre is live, never look into a fibre end, plug or port, and prove it dark with a "
-            + "power meter first. Local codes, site rules and makers' instructions come before anything said here.", "", Width);
+        Wrapped.Write(output, $"{Cautions.Light} {Cautions.Codes}", "", Width);
     }
 
     private void Explain(string word, string text) => Wrapped.Write(context.Out, text, word.Length < 12 ? word.PadRight(12) : word + ": ", Width);

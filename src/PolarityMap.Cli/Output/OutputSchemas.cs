@@ -6,14 +6,17 @@ internal static class OutputSchemas
     /// <summary>The one list of formats, each without its <c>polaritymap/</c>.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        "plant", "strands", "findings", "check", "trace", "budget", "separation",
+        "plant", "strands", "findings", "check", "trace", "budget", "separation", "locate",
         "rules", "limits", "application", "fibre", "deviations", "catalogue", "problems",
     ];
 
-    /// <summary>The schema of a format that is in <see cref="Names"/>.</summary>
+    /// <summary>What is not written but read: observation files. Its schema is docs/schemas/seen.json.</summary>
+    public const string Seen = "seen";
+
+    /// <summary>The schema of a format that is in <see cref="Names"/>, or of <see cref="Seen"/>.</summary>
     public static string Text(string name)
     {
-        using Stream stream = typeof(OutputSchemas).Assembly.GetManifestResourceStream($"schemas/{name}-{JsonText.Version}.json")!;
+        using Stream stream = typeof(OutputSchemas).Assembly.GetManifestResourceStream(name == Seen ? $"schemas/{name}.json" : $"schemas/{name}-{JsonText.Version}.json")!;
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd();
     }

@@ -83,6 +83,14 @@ public sealed class BudgetTable
             return _reckoner.Acceptance(budget);
     }
 
+    /// <summary>What a light-source test may read over a way, by what is stated of its parts; null where it passes none.</summary>
+    /// <param name="way">The positions where light enters and leaves part after part: in, out, in, out, ….</param>
+    public WayLimit? Way(ReadOnlySpan<int> way)
+    {
+        lock (_lock)
+            return _reckoner.Way(way);
+    }
+
     /// <summary>How many of a strand's matings fit into its limit beside its fibre and splices, the best ones counted first.</summary>
     public int MatingsThatFit(StrandBudget budget)
     {

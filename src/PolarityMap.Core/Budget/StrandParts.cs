@@ -42,19 +42,24 @@ internal sealed class StrandParts
     /// <summary>Takes the parts of a strand that has a lane at both ends.</summary>
     public void Fill(TracedPlant traced, int strand)
     {
+        // The strand is lane, mating, in, out, mating, in, out, …, mating, lane.
+        ReadOnlySpan<int> positions = traced.Strands[strand];
+        Fill(traced, positions[1..^1]);
+    }
+
+    /// <summary>Takes the parts of a way: in, out, mating, in, out, ….</summary>
+    public void Fill(TracedPlant traced, ReadOnlySpan<int> way)
+    {
         _parts.Clear();
         _joints.Clear();
         _ways.Clear();
-        ReadOnlySpan<int> positions = traced.Strands[strand];
-
-        // The strand is lane, mating, in, out, mating, in, out, …, mating, lane.
-        for (int i = 1; i + 1 < positions.Length; i += 2)
+        for (int i = 0; i + 1 < way.Length; i += 2)
         {
-            Part part = traced.Plant.Parts[traced.Graph.PartOf(positions[i])];
+            Part part = traced.Plant.Parts[traced.Graph.PartOf(way[i])];
             if (_parts.Count > 0)
-                _joints.Add(new Joint(PortAt(traced, positions[i - 1]), PortAt(traced, positions[i])));
+                _joints.Add(new Joint(PortAt(traced, way[i - 1]), PortAt(traced, way[i])));
             _parts.Add(part);
-            _ways.Add((positions[i], positions[i + 1]));
+            _ways.Add((way[i], way[i + 1]));
         }
     }
 

@@ -125,6 +125,25 @@ internal sealed class StrandReckoner(TracedPlant traced, LimitProfile limits)
             tests);
     }
 
+    /// <summary>
+    /// The most that a light-source test may read over a way, at the test wavelength that loses most. Null where the way passes
+    /// no part.
+    /// </summary>
+    public WayLimit? Way(ReadOnlySpan<int> way)
+    {
+        _parts.Fill(traced, way);
+        if (_parts.Count == 0)
+            return null;
+        (FibreClass? fibre, _) = LowestClass();
+        bool multimode = fibre?.IsMultimode ?? true;
+        Reckoned worst = Worst(fibre is null ? [] : ReferenceMethod.TestWavelengths(multimode), fibre);
+        _ = LengthOf(0, _parts.Count, out int lengthsMissing);
+        int plugs = (IsPlug(way[0]) ? 1 : 0) + (IsPlug(_parts.WayThrough(_parts.Count - 1).Out) ? 1 : 0);
+        return new WayLimit(worst.Stated, limits.ReferencePlug(multimode), plugs, worst.Wavelength, lengthsMissing, worst.IsIncomplete);
+    }
+
+    private bool IsPlug(int position) => traced.Plant.Port(traced.Graph.PlaceOf(position).Port).Face.Family != ConnectorFamily.Bare;
+
     private static Wavelength Nearest(Wavelength light, IReadOnlyList<Wavelength> wavelengths)
     {
         Wavelength best = wavelengths[0];

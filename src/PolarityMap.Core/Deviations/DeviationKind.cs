@@ -7,7 +7,7 @@ namespace PolarityMap.Core.Deviations;
 public abstract class DeviationKind
 {
     /// <summary>What is said wherever a hand comes near a fibre.</summary>
-    protected const string LiveFibre =
+    public const string LiveFibre =
         "Assume every fibre is live: its light is invisible. Never look into a fibre end, plug or port; prove it dark with a power meter " +
         "first. Local codes, site rules and trained persons come before this text.";
 

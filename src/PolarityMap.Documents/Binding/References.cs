@@ -90,7 +90,7 @@ internal sealed class References(IDocumentSource source, ProblemList problems, b
     private static string Plain(string path) => string.Join('/', path.Split('/').Where((step, i) => step != "." && (step.Length > 0 || i == 0)));
 
     /// <summary>The path that a node of the document <paramref name="from"/> writes, or null after a report.</summary>
-    private string? Resolve(string from, YamlNode node, string what, string expected)
+    internal string? Resolve(string from, YamlNode node, string what, string expected)
     {
         if (node is not YamlScalar { IsNull: false, Value: { Length: > 0 } written })
         {

@@ -13,15 +13,19 @@ public static class CsvReader
     /// <param name="name">What the sheet is called.</param>
     /// <param name="bytes">The file.</param>
     /// <exception cref="TableException">It is no such text, or more than is read.</exception>
-    public static TableSheet Read(string name, ReadOnlySpan<byte> bytes)
+    public static TableSheet Read(string name, ReadOnlySpan<byte> bytes) => new(name, [.. ReadPlaced(Decode(bytes), out _).Select(r => r.Row)]);
+
+    /// <summary>The rows of a text with the places of their cells.</summary>
+    /// <param name="text">What <see cref="Decode"/> gives.</param>
+    /// <param name="separator">What parts the cells.</param>
+    /// <exception cref="TableException">It is more than is read, or quotes are wrong.</exception>
+    internal static List<PlacedRow> ReadPlaced(string text, out char separator)
     {
-        string text = Decode(bytes);
         int start = 0;
 
         // A first line such as "sep=;" says the separator to one spreadsheet program and is no row.
         int lineEnd = text.AsSpan().IndexOfAny('\r', '\n');
         ReadOnlySpan<char> first = text.AsSpan(0, lineEnd < 0 ? text.Length : lineEnd);
-        char separator;
         int row = 1;
         if (first.Length == 5 && first.StartsWith("sep=", StringComparison.OrdinalIgnoreCase))
         {
@@ -34,10 +38,12 @@ public static class CsvReader
             separator = Separator(text);
         }
 
-        return new TableSheet(name, new Scanner(text, start, row, separator).Rows());
+        return new Scanner(text, start, row, separator).Rows();
     }
 
-    private static string Decode(ReadOnlySpan<byte> bytes)
+    /// <summary>The text of a file, without its byte order mark.</summary>
+    /// <exception cref="TableException">It is no text in an encoding that is read.</exception>
+    internal static string Decode(ReadOnlySpan<byte> bytes)
     {
         if (bytes.Length > TableLimits.FileBytes)
             throw new TableException($"the file has more than {TableLimits.FileBytes / 1024 / 1024} MiB");
@@ -86,30 +92,33 @@ public static class CsvReader
         private int _at = at;
         private int _row = firstRow;
 
-        public List<TableRow> Rows()
+        public List<PlacedRow> Rows()
         {
-            var rows = new List<TableRow>();
+            var rows = new List<PlacedRow>();
             while (_at < text.Length)
             {
                 // Rows are counted as spreadsheet programs do: a line break inside quotes begins no row.
-                var row = new TableRow(_row++, Row());
+                int first = _at;
+                var starts = new List<int>();
+                var row = new TableRow(_row++, Row(starts));
                 if (row.IsBlank)
                     continue;
                 if (rows.Count == TableLimits.Rows)
                     throw new TableException($"row {row.Number}: there are more than {TableLimits.Rows} rows");
-                rows.Add(row);
+                rows.Add(new PlacedRow(row, first, starts));
             }
 
             return rows;
         }
 
-        private List<string> Row()
+        private List<string> Row(List<int> starts)
         {
             var cells = new List<string>();
             while (true)
             {
                 if (cells.Count == TableLimits.Columns)
                     throw new TableException($"row {_row - 1} has more than {TableLimits.Columns} columns");
+                starts.Add(_at);
                 cells.Add(FormulaGuard.Unguard(Field()));
                 if (_at < text.Length && text[_at] == separator)
                 {

@@ -9,15 +9,20 @@ namespace PolarityMap.Documents.Text;
 /// <param name="Suggestion">The word that was probably meant, without quotes.</param>
 public sealed record Problem(SourcePlace Place, string Message, string? Expected = null, string? Suggestion = null)
 {
-    /// <summary>Prints <c>file:line:col: message; expected this; did you mean 'that'?</c>, one line.</summary>
-    public override string ToString()
+    /// <summary>The same without its place: <c>message; expected this; did you mean 'that'?</c>.</summary>
+    public string Words
     {
-        var line = new StringBuilder();
-        line.Append(Place.ToString()).Append(": ").Append(Message);
-        if (Expected is not null)
-            line.Append("; expected ").Append(Expected);
-        if (Suggestion is not null)
-            line.Append("; did you mean '").Append(Suggestion).Append("'?");
-        return line.ToString();
+        get
+        {
+            var words = new StringBuilder(Message);
+            if (Expected is not null)
+                words.Append("; expected ").Append(Expected);
+            if (Suggestion is not null)
+                words.Append("; did you mean '").Append(Suggestion).Append("'?");
+            return words.ToString();
+        }
     }
+
+    /// <summary>Prints <c>file:line:col: message; expected this; did you mean 'that'?</c>, one line.</summary>
+    public override string ToString() => $"{Place}: {Words}";
 }
