@@ -25,6 +25,7 @@ internal sealed class DrawCommand : ICommandFile
     private readonly Option<string?> _link = new("--link") { Description = "Only the strands of this link, named by an end of it.", HelpName = "END" };
     private readonly Option<int?> _strand = new("--strand") { Description = "Only this strand, by its number.", HelpName = "N" };
     private readonly Option<string?> _finding = new("--finding") { Description = "Only strands that a finding with this code is about.", HelpName = "CODE" };
+    private readonly Option<string?> _seen = new("--seen") { Description = "What was seen on site: draws the plant as the likeliest cause has it, with the suspects and the next test.", HelpName = "FILE" };
     private readonly Option<bool> _dark = new("--dark") { Description = "Also strands that no interface is on, such as spare fibres." };
     private readonly Option<string?> _paper = Words("--paper", "SIZE", "Size of the sheets", DrawChoice.Papers);
     private readonly Option<string?> _orientation = Words("--orientation", "WAY", "Way round of the sheets", DrawChoice.Orientations);
@@ -59,9 +60,10 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml --view card --link SW-L/1 -o card.pdf
               polaritymap draw plant.yaml --view labels --paper Letter --label-test-page -o labels.pdf
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
+              polaritymap draw plant.yaml --seen seen.csv -o suspects.svg
             """)
         {
-            _plant, _output, _view, _steps, _beside, _network, _part, _link, _strand, _finding, _dark, _paper, _orientation, _split, _fold, _labelSheet, _labelFrames, _labelTest, _date, _revision, _as, _dpi, _bare,
+            _plant, _output, _view, _steps, _beside, _network, _part, _link, _strand, _finding, _seen, _dark, _paper, _orientation, _split, _fold, _labelSheet, _labelFrames, _labelTest, _date, _revision, _as, _dpi, _bare,
         };
         command.SetAction(parsed => Run(parsed, context));
         return command;
@@ -75,16 +77,33 @@ internal sealed class DrawCommand : ICommandFile
         context.TakeRoom();
         if (PlantFile.Trace(path, "text", context) is not { } traced)
             return ExitStatus.Wrong;
+        if (parsed.GetValue(_seen) is { } seen)
+            return Suspects(parsed, context, path, target, seen, date);
         CheckReport report = CheckReport.Of(traced);
         if (parsed.GetValue(_beside) is { Length: > 0 } others)
             return Compare(parsed, context, target, [traced], others);
+        Draw(parsed, context, path, target, traced, report, date, null);
+        return ExitStatus.Clean;
+    }
+
+    /// <summary>The plant as the likeliest cause of what was seen has it, with the suspects and the ends of the next test.</summary>
+    private int Suspects(ParseResult parsed, CommandContext context, string path, string target, string seen, string? date)
+    {
+        if (SuspectPlant.Of(path, seen, context) is not { } suspects)
+            return ExitStatus.Wrong;
+        Draw(parsed, context, path, target, suspects.Report.Traced, suspects.Report, date, suspects);
+        return ExitStatus.Clean;
+    }
+
+    private void Draw(ParseResult parsed, CommandContext context, string path, string target, TracedPlant traced, CheckReport report, string? date, SuspectPlant? suspects)
+    {
         PlantTitle title = traced.Plant.Title;
         title = title with { Date = date ?? title.Date, Revision = parsed.GetValue(_revision) ?? title.Revision };
         SheetFileOptions options = FileOptions(parsed, title, path);
-        IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet: SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase));
+        bool isSet = SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase);
+        IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet, suspects);
         // Each sheet is drawn when it is written, so that no more than one is kept.
-        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options, report.Verdict());
-        return ExitStatus.Clean;
+        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options, suspects?.Verdict ?? report.Verdict());
     }
 
     /// <summary>One figure of several plants.</summary>
@@ -132,13 +151,15 @@ internal sealed class DrawCommand : ICommandFile
             context.Out.WriteLine($"and {files.Count - mostNamed} more; {files[0]} is the first");
     }
 
-    private IReadOnlyList<PlannedSheet> Plan(ParseResult parsed, TracedPlant traced, CheckReport report, PlantTitle title, bool isSet)
+    private IReadOnlyList<PlannedSheet> Plan(ParseResult parsed, TracedPlant traced, CheckReport report, PlantTitle title, bool isSet, SuspectPlant? suspects)
     {
         string? split = parsed.GetValue(_split);
         string? paper = parsed.GetValue(_paper), orientation = parsed.GetValue(_orientation);
         // A single file holds one sheet, as large as it has to be unless the call says on what paper.
         bool one = !isSet && split is null;
-        var input = new ViewInput(traced, Selection.Of(traced, report.Findings, ChoiceOf(parsed, traced, report)))
+        Choice choice = ChoiceOf(parsed, traced, report);
+        var selection = Selection.Of(traced, suspects?.Findings ?? report.Findings, choice);
+        var input = new ViewInput(traced, suspects is null || !choice.IsWhole ? selection : selection.Narrowed(suspects.Strands, "Suspects"))
         {
             Title = title,
             ExpectedEnds = ExpectedEnds.Of(report.Context),

@@ -5,6 +5,9 @@ namespace PolarityMap.Core.Checks;
 /// <summary>How much a finding matters.</summary>
 public enum Severity
 {
+    /// <summary>Nothing that a rule finds: a place that a drawing points at, such as a suspect part.</summary>
+    Note,
+
     /// <summary>Worth a look; the plant may still be right.</summary>
     Warning,
 

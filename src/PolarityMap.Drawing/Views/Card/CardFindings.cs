@@ -40,7 +40,7 @@ internal sealed class CardFindings
         foreach ((string text, Severity? mark) in _lines)
         {
             if (mark is { } severity)
-                elements.Add(severity == Severity.Error ? Marks.Error(left + (MarkSize / 2), middle, MarkSize) : Marks.Warning(left + (MarkSize / 2), middle, MarkSize));
+                elements.Add(FindingMarks.Of(severity, left + (MarkSize / 2), middle, MarkSize));
             elements.Add(Label.CentredOn(left + Indent, middle, text, CapHeights.Strand, Anchor.Start, Palette.Ink));
             middle += CardMeasures.Line;
         }

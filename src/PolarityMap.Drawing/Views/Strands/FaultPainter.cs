@@ -1,4 +1,3 @@
-using PolarityMap.Core.Checks;
 using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
@@ -43,6 +42,6 @@ internal sealed class FaultPainter(Sheetful sheetful, int page, PaintScope scope
                 Codes.Add(Label.CentredOn(x + (FaultSign.Size / 2) + FaultSign.CodeLead, y, sign.Finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink, Underlay.Paper));
         }
 
-        Signs.Add(sign.Finding.Rule.Severity == Severity.Error ? Marks.Error(x, y, FaultSign.Size) : Marks.Warning(x, y, FaultSign.Size));
+        Signs.Add(FindingMarks.Of(sign.Finding.Rule.Severity, x, y, FaultSign.Size));
     }
 }

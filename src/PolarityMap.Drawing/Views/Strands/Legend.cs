@@ -69,6 +69,7 @@ internal static class Legend
         new(SheetSigns.Turned, "key down", 19, static (x, y) => Marks.KeyDown(x, y - 0.8)),
         new(SheetSigns.Errors, "error", 13.5, static (x, y) => Marks.Error(x, y, MarkSize)),
         new(SheetSigns.Warnings, "warning", 17, static (x, y) => Marks.Warning(x, y, MarkSize)),
+        new(SheetSigns.Notes, "suspect, test", 22, static (x, y) => Marks.Note(x, y, MarkSize)),
         new(SheetSigns.OpenEnds, "open end", 18, static (x, y) => new Line(x, y - 1.4, x, y + 1.4, Palette.Ink, LineWidths.Frame)),
         new(SheetSigns.LeftOut, "positions not shown", 32, static (x, y) => new SceneGroup(null, [.. LeftOut(x, y)])),
     ];
@@ -195,7 +196,7 @@ internal static class Legend
         {
             double middle = baseline - (CapHeights.Strand / 2);
             if (severity is { } s)
-                elements.Add(s == Severity.Error ? Marks.Error(area.X + 3.1, middle, MarkSize) : Marks.Warning(area.X + 3.1, middle, MarkSize));
+                elements.Add(FindingMarks.Of(s, area.X + 3.1, middle, MarkSize));
             elements.Add(new Label(area.X + (severity is null ? 1.5 : 5.6), baseline, line, CapHeights.Strand, Anchor.Start, Palette.Ink));
             baseline += Measures.LineOfText;
         }
@@ -213,7 +214,7 @@ internal static class Legend
             List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
             for (int i = 0; i < words.Count; i++)
                 lines.Add((words[i], i == 0 ? finding.Rule.Severity : null));
-            if (!notes.Ghosted.Contains(finding))
+            if (!notes.Ghosted.Contains(finding) && finding.Expected.Length > 0)
                 lines.AddRange(SheetText.Wrapped($"{finding.Rule.Code} expected: {finding.Expected}", width - 8).Select(l => (l, (Severity?)null)));
             for (int r = 0; r < finding.Remedies.Count; r++)
             {

@@ -47,6 +47,9 @@ internal enum SheetSigns
 
     /// <summary>Lines that cross.</summary>
     Crossings = 8192,
+
+    /// <summary>Suspect parts, and the ends of a test.</summary>
+    Notes = 16384,
 }
 
 /// <summary>Finds what is on a sheet.</summary>
@@ -58,7 +61,12 @@ internal static class SheetSignsOf
         SheetSigns signs = SheetSigns.None;
         foreach (Finding finding in input.Findings)
         {
-            signs |= finding.Rule.Severity == Severity.Error ? SheetSigns.Errors : SheetSigns.Warnings;
+            signs |= finding.Rule.Severity switch
+            {
+                Severity.Error => SheetSigns.Errors,
+                Severity.Warning => SheetSigns.Warnings,
+                _ => SheetSigns.Notes,
+            };
             if (finding.Strands.Count > 0)
                 signs |= SheetSigns.Wide;
         }

@@ -56,7 +56,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         var names = new List<Label>(painted.Names.Count);
         foreach (NamePlace name in painted.Names)
             names.Add(sheetful.NameAt(name));
-        if (_findingOf.Count > 0)
+        if (sheetful.Input.Findings.Count > 0)
         {
             foreach (EndPlace end in painted.Ends)
                 AddFinding(end);
@@ -94,6 +94,9 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         var map = new Dictionary<int, Finding>();
         foreach (Finding finding in findings)
         {
+            // A place that is pointed at is no fault of the strand.
+            if (finding.Rule.Severity == Severity.Note)
+                continue;
             foreach (int strand in finding.Strands)
                 map.TryAdd(strand, finding);
         }
@@ -146,8 +149,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     {
         if (!_findingOf.TryGetValue(StrandOf(end.Way), out Finding? finding))
             return;
-        bool error = finding.Rule.Severity == Severity.Error;
-        _marks.Add(error ? Marks.Error(end.X + 3.2, end.Y, 4) : Marks.Warning(end.X + 3.2, end.Y, 4));
+        _marks.Add(FindingMarks.Of(finding.Rule.Severity, end.X + 3.2, end.Y, 4));
         if (end.HasRoom)
             _marks.Add(Label.CentredOn(end.X + 6, end.Y, sheetful.HasRoomForWords && end.IsLast ? $"{finding.Rule.Code} {finding.Rule.Title}" : finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
