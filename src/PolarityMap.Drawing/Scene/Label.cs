@@ -36,6 +36,9 @@ public sealed record Label(
     Colour Colour,
     Underlay? Underlay = null) : SceneElement
 {
+    /// <summary>Its place, where labels of several sheets stand there one after the other; else null.</summary>
+    internal LabelSpot? Spot { get; init; }
+
     /// <summary>Width of the letters.</summary>
     public double WidthMm => FontMetrics.WidthMm(Text, CapHeightMm);
 

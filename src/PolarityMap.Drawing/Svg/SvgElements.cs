@@ -177,11 +177,7 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         foreach (SceneElement element in labels)
         {
             var label = (Label)element;
-            output.Append("<text x=\""u8);
-            SvgNumber.Append(output, label.X);
-            output.Append("\" y=\""u8);
-            SvgNumber.Append(output, label.BaselineY);
-            output.Append((byte)'"');
+            OpenText(label);
             if (!shared)
                 Style(first);
             output.Append((byte)'>');
@@ -191,6 +187,24 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
 
         if (shared)
             output.Append("</g>\n"u8);
+    }
+
+    private void OpenText(Label label)
+    {
+        if (label.Spot?.Opening is { } kept)
+        {
+            output.Append(kept);
+            return;
+        }
+
+        int start = output.Length;
+        output.Append("<text x=\""u8);
+        SvgNumber.Append(output, label.X);
+        output.Append("\" y=\""u8);
+        SvgNumber.Append(output, label.BaselineY);
+        output.Append((byte)'"');
+        if (label.Spot is { } spot)
+            spot.Opening = output.Written.Span[start..].ToArray();
     }
 
     /// <summary>The paper under labels; what follows each other in one colour is one path.</summary>
@@ -213,14 +227,35 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             if (!isPath)
             {
                 output.Append("<path d=\""u8);
-                SvgPathData.AppendBox(output, first.UnderlayArea()!.Value);
+                AppendPaper(first);
                 isPath = true;
             }
 
-            SvgPathData.AppendBox(output, label.UnderlayArea()!.Value);
+            AppendPaper(label);
         }
 
         EndPapers(first, isPath);
+    }
+
+    private void AppendPaper(Label label)
+    {
+        if (label.Spot is not { } spot)
+        {
+            SvgPathData.AppendBox(output, label.UnderlayArea()!.Value);
+            return;
+        }
+
+        double width = label.WidthMm;
+        if (spot.Paper is null || spot.PaperWidthMm != width)
+        {
+            int start = output.Length;
+            SvgPathData.AppendBox(output, label.UnderlayArea()!.Value);
+            spot.Paper = output.Written.Span[start..].ToArray();
+            spot.PaperWidthMm = width;
+            return;
+        }
+
+        output.Append(spot.Paper);
     }
 
     /// <summary>Ends the path of papers of one colour; a paper that is alone is a rectangle.</summary>

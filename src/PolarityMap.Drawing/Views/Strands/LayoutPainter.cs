@@ -223,7 +223,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
         segments.Add(RouteSegment.Line(new Point(X(right), Y(to))));
     }
 
-    private void AddLabel(double x, double y, Way way) => _labels.Add(new LabelPlace(way.Number, X(x), y));
+    private void AddLabel(double x, double y, Way way) => _labels.Add(new LabelPlace(way.Number, X(x), y, sheetful.IsModel ? new LabelSpot() : null));
 
     private void AddEnd(Way way, List<RouteSegment> segments)
     {

@@ -65,7 +65,8 @@ internal sealed class WayPaths(Route[] routes, bool repeats)
 /// <param name="Way">The number of its way.</param>
 /// <param name="X">Middle of the label.</param>
 /// <param name="Y">Height of the strand.</param>
-internal readonly record struct LabelPlace(int Way, double X, double Y);
+/// <param name="Spot">The place as sheets share it, or null where they do not.</param>
+internal readonly record struct LabelPlace(int Way, double X, double Y, LabelSpot? Spot);
 
 /// <summary>A word that names what stands in a box: the part, or with a row the adapter of its mating.</summary>
 /// <param name="Model">The label where the layout is that of the sheet itself.</param>

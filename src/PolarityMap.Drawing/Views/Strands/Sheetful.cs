@@ -30,7 +30,8 @@ internal sealed class Sheetful
             Marks = marks += words;
         }
 
-        double room = free.Height - Legend.FootHeight(format, Notes) - placement.Height - below;
+        FootHeight = Legend.FootHeight(format, Notes);
+        double room = free.Height - FootHeight - placement.Height - below;
         OriginX = Math.Round(free.X + Math.Max(0, (free.Width - placement.Width - marks) / 2), 1);
         OriginY = Math.Round(free.Y + Math.Max(1, room * 0.4), 1);
     }
@@ -43,6 +44,7 @@ internal sealed class Sheetful
         Layout = model.Layout;
         Text = model.Text;
         Notes = notes;
+        FootHeight = model.FootHeight;
         Format = model.Format;
         Placement = model.Placement;
         Marks = model.Marks;
@@ -60,6 +62,9 @@ internal sealed class Sheetful
 
     /// <summary>What stands at its foot.</summary>
     public SheetNotes Notes { get; }
+
+    /// <summary>Height of what stands at its foot.</summary>
+    public double FootHeight { get; }
 
     public SheetFormat Format { get; }
 
@@ -116,7 +121,7 @@ internal sealed class Sheetful
     public Sheetful? WithCast(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, Cast cast)
     {
         SheetNotes notes = Notes with { Sample = SampleOf(hops, pieces) };
-        return Legend.FootHeight(Format, notes) == Legend.FootHeight(Format, Notes) ? new Sheetful(this, input, notes, cast) : null;
+        return Legend.FootHeight(Format, notes) == FootHeight ? new Sheetful(this, input, notes, cast) : null;
     }
 
     /// <summary>The same at another place, where it is not alone on its sheet.</summary>

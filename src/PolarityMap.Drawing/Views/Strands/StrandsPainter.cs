@@ -125,7 +125,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
     private void AddLabel(LabelPlace at, List<Label> labels)
     {
         StrandLabels.Entry label = _text.Hops.Labels.Of(StrandOf(at.Way));
-        labels.Add(Label.CentredOn(at.X, at.Y, label.Text, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper));
+        labels.Add(new Label(at.X, at.Y + (CapHeights.Strand / 2), label.Text, CapHeights.Strand, Anchor.Middle, Palette.Ink, Underlay.Paper) { Spot = at.Spot });
         int tracers = label.Colour.Tracers;
         if (tracers > 0)
             _marks.Add(Marks.Ticks(at.X + (label.TextWidth / 2) + TickLead + ((tracers - 1) / 2.0), at.Y, tracers));

@@ -43,7 +43,7 @@ internal sealed class StrandsSheet(Sheetful sheetful, int page, string name, str
         IReadOnlyList<Finding> findings = input.Findings;
         SheetFrame frame = SheetFrame.For(Format, input.TitleBlock(DocumentType, subject.Length > 0 ? subject : null, place));
         Area free = frame.Free;
-        double foot = Legend.FootHeight(Format, sheetful.Notes);
+        double foot = sheetful.FootHeight;
         var painter = new StrandsPainter(sheetful, page, place, PaintScope.Whole);
         IReadOnlyList<SceneGroup> painted = painter.Paint();
         return new DrawingSheet
