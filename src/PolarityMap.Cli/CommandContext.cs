@@ -15,6 +15,9 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error)
     /// <summary>Paths that are not rooted are taken from here.</summary>
     public string Folder { get; init; } = ".";
 
+    /// <summary>Readies memory for a command that makes much, such as drawings; does nothing inside another program.</summary>
+    public Action TakeRoom { get; init; } = () => { };
+
     /// <summary>What the call says about reading documents.</summary>
     public ReadingOptions Reading { get; } = new();
 
@@ -27,6 +30,7 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error)
             In = Console.In,
             IsErrorTerminal = !Console.IsErrorRedirected,
             Colour = !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+            TakeRoom = HeapRoom.Take,
         };
     }
 

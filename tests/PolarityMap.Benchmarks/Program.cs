@@ -7,7 +7,7 @@ using PolarityMap.Benchmarks.Locating;
 
 // Nothing: the table up to a million strands. --full: ten million as well. --bdn [filter]: BenchmarkDotNet.
 // --drawing FOLDER: plants and the same as graphs for dot. --crossings [FOLDER]: crossings of the plants in a folder.
-// --locate [--every]: how well and how fast injected deviations are found.
+// --locate [--every | PLANT]: how well and how fast injected deviations are found.
 switch (args)
 {
     case []:
@@ -29,11 +29,14 @@ switch (args)
     case ["--locate", "--every"]:
         LocateTable.Print(perKind: 0, doubles: 400);
         return 0;
+    case ["--locate", var plant]:
+        LocateTable.Print(perKind: 20, doubles: 40, plant);
+        return 0;
     case ["--crossings"]:
         return CrossingTable.Print("gallery");
     case ["--crossings", var folder]:
         return CrossingTable.Print(folder);
     default:
-        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every]]");
+        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every | PLANT]]");
         return 2;
 }

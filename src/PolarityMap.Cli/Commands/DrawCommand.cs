@@ -72,6 +72,7 @@ internal sealed class DrawCommand : ICommandFile
         string path = parsed.GetValue(_plant)!;
         string target = parsed.GetValue(_output) ?? Path.ChangeExtension(Path.GetFileName(path), ".svg");
         string? date = DateOf(parsed.GetValue(_date));
+        context.TakeRoom();
         if (PlantFile.Trace(path, "text", context) is not { } traced)
             return ExitStatus.Wrong;
         CheckReport report = CheckReport.Of(traced);

@@ -4,20 +4,20 @@ using PolarityMap.Core.Checks;
 
 namespace PolarityMap.Cli.Commands;
 
-/// <summary><c>explain [TOPIC]</c>: prints a rule, the loss formula, an application or a class of fibre; or lists them all.</summary>
+/// <summary><c>explain [TOPIC]</c>: prints a rule, the loss formula, an application, a class of fibre or a deviation; or lists them all.</summary>
 internal sealed class ExplainCommand : ICommandFile
 {
     public Command Build(CommandContext context)
     {
         var topic = new Argument<string?>("TOPIC")
         {
-            Description = "A rule's code such as P01, 'budget', an application such as 10GBASE-SR, or a class of fibre such as OM4; without it all are listed.",
+            Description = "A rule's code such as P01, 'budget', an application such as 10GBASE-SR, a class of fibre such as OM4, 'deviations' or one of them such as other-cord; without it all are listed.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         Option<string> format = CommonOptions.Format("markdown");
         var command = new Command("explain",
             """
-            Tell what a rule means, what an application or fibre allows, how losses are reckoned.
+            Tell what a rule means, what an application or fibre allows, how losses are reckoned, how plants get built wrong.
 
             Examples:
               polaritymap explain
@@ -26,6 +26,8 @@ internal sealed class ExplainCommand : ICommandFile
               polaritymap explain budget
               polaritymap explain 10GBASE-SR
               polaritymap explain OM4
+              polaritymap explain deviations
+              polaritymap explain other-cord
               polaritymap explain --format markdown > rules.md
             """) { topic, format };
         command.SetAction(parsed =>

@@ -1,5 +1,6 @@
 using PolarityMap.Cli.Output;
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Optics;
 using PolarityMap.Documents.Text;
 
@@ -14,7 +15,7 @@ internal sealed record ExplainTopic(string Name, Action<CommandContext> WriteTex
 /// <summary>The one list of what <c>explain</c> can print.</summary>
 internal static class ExplainTopics
 {
-    /// <summary>Rules, then the loss formula, then applications, then classes of fibre.</summary>
+    /// <summary>Rules, then the loss formula, then applications, then classes of fibre, then ways of being built wrong.</summary>
     public static IEnumerable<ExplainTopic> All()
     {
         foreach (Rule rule in RuleCatalogue.All)
@@ -24,6 +25,9 @@ internal static class ExplainTopics
             yield return new(application.Name, c => ApplicationText.Write(application, c), o => ApplicationJson.Write(application, o));
         foreach (FibreClass fibre in FibreClass.All)
             yield return new(fibre.Name, c => FibreText.Write(fibre, c), o => FibreJson.Write(fibre, o));
+        yield return new("deviations", DeviationText.WriteList, o => DeviationJson.Write(DeviationCatalogue.All, o));
+        foreach (DeviationKind kind in DeviationCatalogue.All)
+            yield return new(kind.Name, c => DeviationText.Write(kind, c), o => DeviationJson.Write([kind], o));
     }
 
     /// <exception cref="CallException">There is no such topic.</exception>
@@ -39,7 +43,7 @@ internal static class ExplainTopics
         string? near = others.Length > 0 ? string.Join("' or '", others) : NearestWord.Find(wanted, All().Select(t => t.Name));
         string expected = IsCode(wanted)
             ? $"there is no rule '{wanted}'; expected one of {string.Join(", ", RuleCatalogue.All.Select(r => r.Code))}"
-            : $"there is nothing called '{wanted}' to explain; expected a rule's code, 'budget', an application or a class of fibre ('polaritymap explain' lists them)";
+            : $"there is nothing called '{wanted}' to explain; expected a rule's code, 'budget', an application, a class of fibre or a deviation ('polaritymap explain' lists them)";
         throw new CallException(expected + (near is null ? "" : $"; did you mean '{near}'?"));
     }
 
@@ -53,6 +57,8 @@ internal static class ExplainTopics
         Wrapped.Write(context.Out, string.Join(", ", Core.Optics.Application.Names));
         context.Out.WriteLine(paint.Strong("classes of fibre"));
         Wrapped.Write(context.Out, string.Join(", ", FibreClass.Names));
+        context.Out.WriteLine(paint.Strong("deviations, ways of being built wrong"));
+        Wrapped.Write(context.Out, string.Join(", ", DeviationCatalogue.All.Select(k => k.Name).Prepend("deviations")));
     }
 
     /// <summary>A letter and two digits, as rules are numbered.</summary>

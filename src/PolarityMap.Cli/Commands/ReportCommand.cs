@@ -45,6 +45,7 @@ internal sealed class ReportCommand : ICommandFile
         string path = parsed.GetValue(_plant)!;
         string target = parsed.GetValue(_output) ?? $"{Path.GetFileNameWithoutExtension(path)}-report";
         using var progress = new Progress(context);
+        context.TakeRoom();
         progress.Say("reading and tracing the plant");
         if (PlantFile.Trace(path, "text", context) is not { } traced)
             return ExitStatus.Wrong;

@@ -7,7 +7,7 @@ internal static class OutputSchemas
     public static IReadOnlyList<string> Names { get; } =
     [
         "plant", "strands", "findings", "check", "trace", "budget", "separation", "locate",
-        "rules", "limits", "application", "fibre", "catalogue", "problems",
+        "rules", "limits", "application", "fibre", "deviations", "catalogue", "problems",
     ];
 
     /// <summary>What is not written but read: observation files. Its schema is docs/schemas/seen.json.</summary>

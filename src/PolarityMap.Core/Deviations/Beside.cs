@@ -9,6 +9,9 @@ namespace PolarityMap.Core.Deviations;
 /// </summary>
 internal sealed class Beside
 {
+    /// <summary>How many parts to either side a hand is thought to miss by: about as many cassettes lie in one housing (common practice).</summary>
+    public const int Reach = 12;
+
     private readonly int[] _left;
     private readonly int[] _right;
 

@@ -10,6 +10,7 @@ public sealed class DeviationContext(TracedPlant traced)
     private readonly Dictionary<int, IReadOnlyList<Deviation>> _at = [];
     private readonly Dictionary<DeviationId, Deviation?> _known = [];
     private readonly HashSet<DeviationId> _listed = [];
+    private readonly Dictionary<(AttributeValues Values, string Attribute, string Value), Part?> _made = [];
     private Seats? _seats;
     private Beside? _beside;
 
@@ -79,6 +80,15 @@ public sealed class DeviationContext(TracedPlant traced)
     public PartDiffers? With(int part, string attribute, IReadOnlyList<DuplexPair> wiring) =>
         With(part, attribute, $"[{string.Join(", ", wiring.Select(p => $"[{p.A}, {p.B}]"))}]", v => v.Set(attribute, wiring));
 
+    /// <summary>As <see cref="Patch(ReadOnlySpan{Difference})"/> for an exchange alone: of all differences there are most of these.</summary>
+    internal GraphPatch? Patch(PlugsExchanged pair)
+    {
+        if (Site.Exchanged(Plant, Plugs, pair.A, pair.B) is not var (a, b))
+            return null;
+        GraphPatch patch = GraphPatch.OfMatings(Traced, (Plugs.At(pair.A), a), (Plugs.At(pair.B), b));
+        return patch.IsEmpty ? null : patch;
+    }
+
     /// <summary>The plant with differences in it, its parts numbered as before; null when they cannot be laid over it.</summary>
     public Plant? Build(IEnumerable<Difference> differences) => Site.Of(Plant, Plugs, differences)?.Build();
 
@@ -118,18 +128,32 @@ public sealed class DeviationContext(TracedPlant traced)
             : GraphPatch.OfInside(Graph, new(a, partnerB), new(partnerB, a), new(b, partnerA), new(partnerA, b));
     }
 
+    /// <summary>Parts that one line of a document describes are made once, for all of them.</summary>
     private PartDiffers? With(int part, string attribute, string value, Action<AttributeValues> set)
     {
         Part before = Plant.Parts[part];
-        if (PartKinds.Find(before.Kind) is not { } kind || !kind.Has(attribute) || before.Values is not { } values)
+        if (before.Values is not { } values)
+            return null;
+        if (!_made.TryGetValue((values, attribute, value), out Part? made))
+            _made[(values, attribute, value)] = made = Made(before, values, attribute, set);
+        if (made is null)
+            return null;
+        Part after = made with { Name = before.Name };
+        if (after.Place != before.Place || after.IsInline != before.IsInline)
+            after = after with { Place = before.Place, IsInline = before.IsInline };
+        return new PartDiffers(part, after, attribute, value);
+    }
+
+    private Part? Made(Part before, AttributeValues values, string attribute, Action<AttributeValues> set)
+    {
+        if (PartKinds.Find(before.Kind) is not { } kind || !kind.Has(attribute))
             return null;
         var changed = new AttributeValues(kind.AllAttributes, values.Defaults);
         set(changed);
         changed.FillFrom(values);
         var faults = new List<AttributeFault>();
-        if (kind.Build(changed, faults) is not { } shape || faults.Count > 0)
-            return null;
-        Part after = PartMaker.Make(before.Name, kind, changed, shape, before.Place, Plant.Networks);
-        return new PartDiffers(part, after with { IsInline = before.IsInline }, attribute, value);
+        return kind.Build(changed, faults) is { } shape && faults.Count == 0
+            ? PartMaker.Make(before.Name, kind, changed, shape, before.Place, Plant.Networks) with { IsInline = before.IsInline }
+            : null;
     }
 }

@@ -15,11 +15,16 @@ public readonly record struct Rejoined(int Position, int Partner);
 /// </summary>
 public sealed class GraphPatch
 {
+    private static readonly FixedList<Rejoined> s_nothing = new([]);
+
     private GraphPatch(Rejoined[] inside, Rejoined[] outside)
     {
-        Inside = new FixedList<Rejoined>(inside);
-        Outside = new FixedList<Rejoined>(outside);
+        Inside = ListOf(inside);
+        Outside = ListOf(outside);
     }
+
+    /// <summary>The patch of what leaves all light on its way.</summary>
+    public static GraphPatch None { get; } = new([], []);
 
     /// <summary>Positions with another partner through the part, in the order of their numbers.</summary>
     public FixedList<Rejoined> Inside { get; }
@@ -47,15 +52,12 @@ public sealed class GraphPatch
         return true;
     }
 
-    /// <summary>The patch of what leaves all light on its way.</summary>
-    public static GraphPatch None { get; } = new([], []);
-
     /// <summary>What differences change, or null when they cannot be laid over the plant.</summary>
     /// <param name="traced">The plant.</param>
     /// <param name="plugs">Its plugs.</param>
     /// <param name="differences">The differences, laid one after the other.</param>
     public static GraphPatch? Of(TracedPlant traced, PlugTable plugs, params ReadOnlySpan<Difference> differences) =>
-        Site.Of(traced.Plant, plugs, differences.ToArray()) is { } site ? new GraphPatch(InsideOf(traced, site), OutsideOf(traced, site.Matings)) : null;
+        Site.Of(traced.Plant, plugs, differences.ToArray()) is { } site ? new GraphPatch(InsideOf(traced, site), OutsideOf(traced, [.. site.Matings.Select(m => (m.Key, m.Value))])) : null;
 
     /// <summary>What changes when single positions have other partners through their part.</summary>
     /// <param name="graph">The graph.</param>
@@ -73,12 +75,10 @@ public sealed class GraphPatch
         return new GraphPatch([.. changed], []);
     }
 
-    /// <summary>What changes when one mating is another one, or pulled.</summary>
+    /// <summary>What changes when some matings are others, or pulled.</summary>
     /// <param name="traced">The plant.</param>
-    /// <param name="index">Which mating.</param>
-    /// <param name="now">What it is now, or null.</param>
-    internal static GraphPatch OfMating(TracedPlant traced, int index, Mating? now) =>
-        new([], OutsideOf(traced, new Dictionary<int, Mating?> { [index] = now }));
+    /// <param name="matings">Which matings, each once, and what each is now, or null.</param>
+    internal static GraphPatch OfMatings(TracedPlant traced, params ReadOnlySpan<(int Index, Mating? Now)> matings) => new([], OutsideOf(traced, matings));
 
     /// <summary>The positions of both sides that a mating joins, in the order of their numbers; none where the faces do not fit.</summary>
     internal static int[] PositionsOf(TracedPlant traced, Mating mating)
@@ -90,6 +90,9 @@ public sealed class GraphPatch
         Array.Sort(positions);
         return positions;
     }
+
+    /// <summary>There are very many patches, and most have nothing on one of the two sides.</summary>
+    private static FixedList<Rejoined> ListOf(Rejoined[] items) => items.Length == 0 ? s_nothing : new FixedList<Rejoined>(items);
 
     private static Rejoined[] InsideOf(TracedPlant traced, Site site)
     {
@@ -111,52 +114,55 @@ public sealed class GraphPatch
         return [.. changed];
     }
 
-    private static Rejoined[] OutsideOf(TracedPlant traced, Dictionary<int, Mating?> matings)
+    private static Rejoined[] OutsideOf(TracedPlant traced, ReadOnlySpan<(int Index, Mating? Now)> matings)
     {
-        if (matings.Count == 0)
-            return [];
+        int most = 0;
+        foreach ((int index, Mating? now) in matings)
+            most += 2 * (new Joints(traced, traced.Plant.Matings[index]).Count + (now is null ? 0 : new Joints(traced, now).Count));
+        Span<Rejoined> buffer = most <= 128 ? stackalloc Rejoined[most] : new Rejoined[most];
+        int count = 0;
 
         // What is pulled leaves both sides open before anything is joined anew.
-        var outside = new Dictionary<int, int>();
-        foreach (int index in matings.Keys)
+        foreach ((int index, _) in matings)
         {
             var before = new Joints(traced, traced.Plant.Matings[index]);
             for (int i = 0; i < before.Count; i++)
             {
                 (int a, int b) = before[i];
-                outside[a] = outside[b] = -1;
+                buffer[count++] = new Rejoined(a, -1);
+                buffer[count++] = new Rejoined(b, -1);
             }
         }
 
-        foreach (Mating? mating in matings.Values)
+        foreach ((_, Mating? now) in matings)
         {
-            if (mating is null)
+            if (now is null)
                 continue;
-            var after = new Joints(traced, mating);
+            var after = new Joints(traced, now);
             for (int i = 0; i < after.Count; i++)
             {
                 (int a, int b) = after[i];
-                outside[a] = b;
-                outside[b] = a;
+                buffer[count++] = new Rejoined(a, b);
+                buffer[count++] = new Rejoined(b, a);
             }
         }
 
-        return Changed(outside, traced.Graph.Outside);
+        return Changed(buffer[..count], traced.Graph.Outside);
     }
 
-    private static Rejoined[] Changed(Dictionary<int, int> now, ReadOnlySpan<int> before)
+    /// <summary>Of each position what it is joined to in the end, where that is not what it was. Nothing comes before a partner.</summary>
+    private static Rejoined[] Changed(Span<Rejoined> all, ReadOnlySpan<int> before)
     {
-        var changed = new Rejoined[now.Count];
+        all.Sort(static (x, y) => x.Position != y.Position ? x.Position.CompareTo(y.Position) : x.Partner.CompareTo(y.Partner));
         int count = 0;
-        foreach ((int position, int partner) in now)
+        for (int i = 0; i < all.Length; i++)
         {
-            if (before[position] != partner)
-                changed[count++] = new Rejoined(position, partner);
+            bool isLast = i + 1 == all.Length || all[i + 1].Position != all[i].Position;
+            if (isLast && before[all[i].Position] != all[i].Partner)
+                all[count++] = all[i];
         }
 
-        Array.Resize(ref changed, count);
-        Array.Sort(changed, static (a, b) => a.Position.CompareTo(b.Position));
-        return changed;
+        return all[..count].ToArray();
     }
 
     /// <summary>The pairs of positions that a mating joins; none where the faces do not fit.</summary>

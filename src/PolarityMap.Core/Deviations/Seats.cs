@@ -15,6 +15,7 @@ internal sealed class Seats
     private readonly Seat?[] _byPlug;
     private readonly int[] _matingStart;
     private readonly int[] _matings;
+    private readonly bool[] _hasFree;
 
     public Seats(Plant plant, PlugTable plugs)
     {
@@ -23,6 +24,7 @@ internal sealed class Seats
         _isCord = Cords(plant);
         _byPlug = new Seat?[plant.PortCount];
         (_matingStart, _matings) = ByPart(plant);
+        _hasFree = Open(plant, plugs);
         var rows = new Dictionary<(int Part, Face Face, bool IsFront, bool IsCord), List<Seat>>();
         for (int i = 0; i < plant.Matings.Count; i++)
             Add(plant.Matings[i], i, rows);
@@ -49,7 +51,7 @@ internal sealed class Seats
     /// <summary>The next port of the same part, to the left (-1) or right (1), that a plug could have been put into by mistake; or null.</summary>
     public PortRef? NextFree(Seat seat, int step)
     {
-        if (seat.Position > 0)
+        if (seat.Position > 0 || !_hasFree[seat.Socket.Part])
             return null;
         PortShape own = _plant.Port(seat.Socket);
         FixedList<PortShape> ports = _plant.Parts[seat.Socket.Part].Shape.Ports;
@@ -148,6 +150,19 @@ internal sealed class Seats
         }
 
         return cords;
+    }
+
+    /// <summary>For each part whether a port of it is in no mating.</summary>
+    private static bool[] Open(Plant plant, PlugTable plugs)
+    {
+        var open = new bool[plant.Parts.Count];
+        for (int part = 0; part < open.Length; part++)
+        {
+            for (int port = 0; port < plant.Parts[part].Shape.Ports.Count && !open[part]; port++)
+                open[part] = plugs.At(new PortRef(part, port)) < 0;
+        }
+
+        return open;
     }
 
     /// <summary>For each part where its matings begin, and the matings part by part.</summary>

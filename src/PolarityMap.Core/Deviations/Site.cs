@@ -24,7 +24,7 @@ internal sealed class Site
     public IReadOnlyDictionary<int, Part> Parts => _parts;
 
     /// <summary>The matings that differ, by index; null where one is pulled.</summary>
-    public Dictionary<int, Mating?> Matings => _matings;
+    public IReadOnlyDictionary<int, Mating?> Matings => _matings;
 
     /// <summary>Lays differences over a plant, one after the other; null when one of them cannot be.</summary>
     public static Site? Of(Plant plant, PlugTable plugs, IEnumerable<Difference> differences)
@@ -75,7 +75,7 @@ internal sealed class Site
         int atA = IndexOf(a), atB = IndexOf(b);
         if (atA < 0 || atB < 0 || atA == atB || Port(a).Face != Port(b).Face || MatingNow(atA) is not { } first || MatingNow(atB) is not { } second)
             return false;
-        if (Moved(first, a, b) is not { } movedA || Moved(second, b, a) is not { } movedB)
+        if (Moved(first, a, b, Port(b).Keys) is not { } movedA || Moved(second, b, a, Port(a).Keys) is not { } movedB)
             return false;
         _matings[atA] = movedA;
         _matings[atB] = movedB;
@@ -88,7 +88,7 @@ internal sealed class Site
     private bool Move(PortRef from, PortRef to)
     {
         int at = IndexOf(from);
-        if (at < 0 || !IsFree(to) || Port(from).Face != Port(to).Face || MatingNow(at) is not { } mating || Moved(mating, from, to) is not { } moved)
+        if (at < 0 || !IsFree(to) || Port(from).Face != Port(to).Face || MatingNow(at) is not { } mating || Moved(mating, from, to, Port(to).Keys) is not { } moved)
             return false;
         _at[from] = -1;
         _at[to] = at;
@@ -113,10 +113,21 @@ internal sealed class Site
     private int IndexOf(PortRef port) => _at.TryGetValue(port, out int at) ? at : _plugs.At(port);
 
     /// <summary>The mating with one of its ports replaced; the keys follow the new port where it holds an adapter.</summary>
-    private Mating? Moved(Mating mating, PortRef from, PortRef to)
+    /// <param name="mating">The mating.</param>
+    /// <param name="from">The port that is replaced.</param>
+    /// <param name="to">The new port.</param>
+    /// <param name="keys">What the new port has for keys.</param>
+    private static Mating? Moved(Mating mating, PortRef from, PortRef to, Keying? keys) =>
+        mating.A == from ? mating with { A = to, Keys = keys ?? mating.Keys } : mating.B == from ? mating with { B = to, Keys = keys ?? mating.Keys } : null;
+
+    /// <summary>The two matings after an exchange in a plant without other differences; null when there is none to make.</summary>
+    public static (Mating A, Mating B)? Exchanged(Plant plant, PlugTable plugs, PortRef a, PortRef b)
     {
-        Mating? moved = mating.A == from ? mating with { A = to } : mating.B == from ? mating with { B = to } : null;
-        return moved is not null && Port(to).Keys is { } keys ? moved with { Keys = keys } : moved;
+        PortShape portA = plant.Port(a), portB = plant.Port(b);
+        return plugs.Of(a) is { } first && plugs.Of(b) is { } second && plugs.At(a) != plugs.At(b) && portA.Face == portB.Face
+            && Moved(first, a, b, portB.Keys) is { } movedA && Moved(second, b, a, portA.Keys) is { } movedB
+            ? (movedA, movedB)
+            : null;
     }
 
     /// <summary>The mating made where a plug waited in an adapter, if one did.</summary>

@@ -87,6 +87,30 @@ internal sealed class CandidateTests
         return tests._tests;
     }
 
+    /// <summary>
+    /// The tests that ask the places of an explanation themselves: a look where it would be seen, else light through the part alone
+    /// or over the mating, or its loss. None where they were made already.
+    /// </summary>
+    /// <param name="context">The plant.</param>
+    /// <param name="observations">What was seen.</param>
+    /// <param name="explanation">The explanation.</param>
+    /// <param name="doubted">The positions on the ways of light in doubt.</param>
+    public static IReadOnlyList<SiteTest> AtTheCauses(DeviationContext context, IReadOnlyList<Observation> observations, IReadOnlyList<Deviation> explanation, IReadOnlySet<int> doubted)
+    {
+        var tests = new CandidateTests(context, observations);
+        foreach (Deviation deviation in explanation)
+        {
+            if (deviation.Kind.LookMinutes > 0)
+                tests.AddLook(deviation.Parts[0], deviation.Kind.LookMinutes);
+            else if (deviation.Patch.Inside.Count > 0)
+                tests.AddLight(deviation.Patch.Inside[0].Position, context.Graph.PartOf(deviation.Patch.Inside[0].Position));
+            else if (deviation.Lossy.Count > 0)
+                tests.AddLossAt(deviation.Lossy.FirstOrDefault(doubted.Contains, deviation.Lossy[0]));
+        }
+
+        return tests._tests;
+    }
+
     /// <summary>Tests along the ways of the observations in doubt, as things are laid.</summary>
     private void AddWays(TrialGraph trial, IReadOnlyList<Observation> observations, IReadOnlyList<int> refuting)
     {
@@ -183,6 +207,22 @@ internal sealed class CandidateTests
     {
         if (!_done.Contains(part) && !_outOfReach.Contains(part))
             Add(new LookTest(part, minutes));
+    }
+
+    /// <summary>A measurement over the mating at a position, from the part behind it to the part before it.</summary>
+    private void AddLossAt(int position)
+    {
+        int other = _graph.Outside[position];
+        if (other < 0)
+            return;
+        (int from, int to) = _graph.HasLane(other) ? (other, position) : (position, other);
+        int start = _graph.HasLane(from) ? from : _graph.Inside[from];
+        int seen = _graph.HasLane(to) ? to : _graph.Inside[to];
+        if (start < 0 || seen < 0 || _done.Contains((start, seen, true)) || _outOfReach.Contains(_graph.PartOf(start)) || _outOfReach.Contains(_graph.PartOf(seen)))
+            return;
+        PortRef port = _graph.PlaceOf(start).Port;
+        if (IsOpen(port) && CanLookAt(_graph.PartOf(seen)))
+            Add(new LossTest(start, seen, LightMinutes + MeterMinutes + Cost(port) + CostOfLooking(_graph.PartOf(seen))));
     }
 
     /// <summary>A measurement wherever light could be looked for, at the place where it comes out as described.</summary>

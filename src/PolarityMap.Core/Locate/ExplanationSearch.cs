@@ -44,6 +44,15 @@ internal sealed class ExplanationSearch
     /// <summary>The observations that a deviation can bear on.</summary>
     public ObservationIndex Index => _index;
 
+    /// <summary>The positions that the observations that refute the plant as described depend on.</summary>
+    public HashSet<int> Doubted()
+    {
+        _ways.Clear();
+        foreach (int refuting in _index.Refuting)
+            _predictor.Agrees(_observations[refuting], _ways);
+        return [.. _ways.Members];
+    }
+
     /// <summary>All explanations of the smallest size that has any.</summary>
     public (IReadOnlyList<Deviation[]> Found, SearchReport Report) Run()
     {

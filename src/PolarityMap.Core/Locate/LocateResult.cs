@@ -33,7 +33,7 @@ public sealed record Contradiction(Observation First, Observation Second, string
 /// <param name="Deviations">The deviations; none when the plant as described agrees.</param>
 /// <param name="Share">The share of belief that falls to it by the weights of its deviations, 0 to 1 over all explanations found.</param>
 /// <param name="Group">Explanations of one group do the same to all light: no light test tells them apart, only a look.</param>
-/// <param name="Evidence">For each observation what it says about this explanation.</param>
+/// <param name="Evidence">What the observations say that bear on it; of explanations far down the list it is not told.</param>
 public sealed record Explanation(IReadOnlyList<Deviation> Deviations, double Share, int Group, IReadOnlyList<Evidence> Evidence);
 
 /// <summary>What an observation says about an explanation.</summary>
@@ -79,7 +79,14 @@ public sealed record LossTest(int From, int Seen, int Minutes) : SiteTest(Minute
 /// <param name="Test">What to do.</param>
 /// <param name="Bits">The information expected of it.</param>
 /// <param name="Outcomes">What can be seen, and what then remains, the most likely first.</param>
-public sealed record NextTest(SiteTest Test, double Bits, IReadOnlyList<TestOutcome> Outcomes);
+public sealed record NextTest(SiteTest Test, double Bits, IReadOnlyList<TestOutcome> Outcomes)
+{
+    /// <summary>
+    /// True when only one cause is left and the test asks the blamed place itself. If it shows anything else than is listed, more
+    /// than one thing is wrong and the search goes on with larger sets.
+    /// </summary>
+    public bool IsToConfirm { get; init; }
+}
 
 /// <summary>One outcome of a test.</summary>
 /// <param name="Observation">The observation to note down.</param>
@@ -103,5 +110,5 @@ public sealed record LocateOptions
     public long MostTried { get; init; } = 2_000_000;
 
     /// <summary>The most explanations that are kept.</summary>
-    public int MostExplanations { get; init; } = 500;
+    public int MostExplanations { get; init; } = 50_000;
 }

@@ -8,8 +8,13 @@ namespace PolarityMap.Core.Locate;
 /// </summary>
 public static class Locator
 {
-    /// <summary>The likelier explanations that tests are chosen for; those behind them have hardly any share.</summary>
+    /// <summary>The explanations that tests are chosen for.</summary>
     private const int MostForTests = 200;
+
+    private const int LikeliestForTests = 150;
+
+    /// <summary>The explanations of which the evidence is told.</summary>
+    private const int MostWithEvidence = 100;
 
     /// <summary>The weight at which a deviation is as likely to be there as not: what is seldom twice is seldomer together.</summary>
     private const double EvenWeight = 1000;
@@ -58,37 +63,65 @@ public static class Locator
     /// <param name="depth">The most tests one after the other.</param>
     public static TestPlan Plan(DeviationContext context, LocateResult result, int depth = 8)
     {
-        int count = Math.Min(result.Explanations.Count, MostForTests);
-        Deviation[][] sets = [.. result.Explanations.Take(count).Select(e => e.Deviations.ToArray())];
-        var refuting = new ExplanationSearch(context, result.Observations, new LocateOptions()).Refuting;
+        int[] chosen = ForTests(result.Explanations.Count);
+        Deviation[][] sets = [.. chosen.Select(e => result.Explanations[e].Deviations.ToArray())];
+        IReadOnlyList<int> refuting = new ExplanationSearch(context, result.Observations, new LocateOptions()).Refuting;
         var table = new TestTable(context, CandidateTests.Of(context, result.Observations, refuting, sets), sets);
-        var chooser = new TestChooser(context, table, [.. result.Explanations.Take(count).Select(e => e.Share)]);
-        return Plan(result, chooser, [.. Enumerable.Range(0, count)], depth);
+        var chooser = new TestChooser(context, table, [.. chosen.Select(e => result.Explanations[e].Share)], chosen);
+        return Plan(result, chooser, [.. Enumerable.Range(0, chosen.Length)], depth);
     }
 
     private static TestPlan Plan(LocateResult result, TestChooser chooser, IReadOnlyList<int> left, int depth)
     {
-        NextTest? next = depth > 0 ? chooser.Choose(left) : null;
-        IReadOnlyList<Explanation> remaining = [.. left.Select(e => result.Explanations[e])];
-        return next is null
-            ? new TestPlan(null, remaining, [])
-            : new TestPlan(next, remaining, [.. next.Outcomes.Select(o => Plan(result, chooser, o.Explanations, depth - 1))]);
+        int best = depth > 0 ? chooser.Best(left) : -1;
+        IReadOnlyList<Explanation> remaining = [.. left.Select(e => result.Explanations[chooser.IndexOf(e)])];
+        if (best < 0)
+            return new TestPlan(null, remaining, []);
+        NextTest next = chooser.Told(best, left, out IReadOnlyList<IReadOnlyList<int>> under);
+        return new TestPlan(next, remaining, [.. under.Select(u => Plan(result, chooser, u, depth - 1))]);
     }
 
     private static LocateResult Told(DeviationContext context, IReadOnlyList<Observation> observations, ExplanationSearch search, Deviation[][] ranked, SearchReport report)
     {
         double all = ranked.Sum(Odds);
-        Deviation[][] likely = [.. ranked.Take(MostForTests)];
-        IReadOnlyList<SiteTest> tests = likely.Length > 1 ? CandidateTests.Of(context, observations, search.Refuting, likely) : [];
-        var table = new TestTable(context, tests, likely);
-        int[] groups = table.Groups(likely.Length);
         double[] share = [.. ranked.Select(e => Odds(e) / all)];
+        int[] chosen = ForTests(ranked.Length);
+        Deviation[][] sets = [.. chosen.Select(e => ranked[e])];
+        IReadOnlyList<SiteTest> tests = sets.Length > 1 ? CandidateTests.Of(context, observations, search.Refuting, sets) : [];
+        var table = new TestTable(context, tests, sets);
+        int[] groups = table.Groups(sets.Length);
+        var groupOf = new int[ranked.Length];
+        for (int i = 0; i < chosen.Length; i++)
+            groupOf[chosen[i]] = groups[i];
         var words = new EvidenceWords(context, observations, search);
         var explanations = new Explanation[ranked.Length];
         for (int e = 0; e < ranked.Length; e++)
-            explanations[e] = new Explanation(ranked[e], share[e], e < groups.Length ? groups[e] : e + 1, words.Of(ranked[e]));
-        NextTest? next = new TestChooser(context, table, share).Choose([.. Enumerable.Range(0, likely.Length)]);
+            explanations[e] = new Explanation(ranked[e], share[e], groupOf[e] > 0 ? groupOf[e] : ranked.Length + e, e < MostWithEvidence ? words.Of(ranked[e]) : []);
+        var chooser = new TestChooser(context, table, [.. chosen.Select(e => share[e])], chosen);
+        NextTest? next = chooser.Choose([.. Enumerable.Range(0, chosen.Length)]) ?? Confirming(context, observations, explanations, search.Doubted());
         return new LocateResult(observations, [], explanations, report, next);
+    }
+
+    /// <summary>
+    /// The explanations that tests are chosen for: all of them, or where there are very many the likeliest and some spread over the
+    /// rest.
+    /// </summary>
+    private static int[] ForTests(int count) => count <= MostForTests
+        ? [.. Enumerable.Range(0, count)]
+        : [.. Enumerable.Range(0, LikeliestForTests), .. Enumerable.Range(0, MostForTests - LikeliestForTests).Select(i => LikeliestForTests + (int)((long)i * (count - LikeliestForTests) / (MostForTests - LikeliestForTests)))];
+
+    /// <summary>Where one cause is left, a test of the place itself, unless it was made.</summary>
+    private static NextTest? Confirming(DeviationContext context, IReadOnlyList<Observation> observations, Explanation[] explanations, IReadOnlySet<int> doubted)
+    {
+        if (explanations.Length == 0 || explanations[0].Deviations.Count == 0)
+            return null;
+        Deviation[][] sets = [.. explanations.Select(e => e.Deviations.ToArray())];
+        IReadOnlyList<SiteTest> tests = CandidateTests.AtTheCauses(context, observations, sets[0], doubted);
+        if (tests.Count == 0)
+            return null;
+        var table = new TestTable(context, [tests[0]], sets);
+        var chooser = new TestChooser(context, table, [.. explanations.Select(e => e.Share)], [.. Enumerable.Range(0, sets.Length)]);
+        return chooser.Told(0, [.. Enumerable.Range(0, sets.Length)], out _) with { IsToConfirm = true };
     }
 
     /// <summary>How likely a set of deviations is beside others.</summary>

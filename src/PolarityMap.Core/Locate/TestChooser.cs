@@ -8,13 +8,17 @@ namespace PolarityMap.Core.Locate;
 /// </summary>
 /// <param name="context">The plant.</param>
 /// <param name="table">What each test shows under each explanation.</param>
-/// <param name="share">The belief in each explanation.</param>
-internal sealed class TestChooser(DeviationContext context, TestTable table, double[] share)
+/// <param name="share">The belief in each explanation of the table.</param>
+/// <param name="index">The index of each explanation of the table among all.</param>
+internal sealed class TestChooser(DeviationContext context, TestTable table, double[] share, int[] index)
 {
     private const double LeastBits = 1e-9;
 
     /// <summary>The best test for some of the explanations, or null when none tells any two of them apart.</summary>
-    public NextTest? Choose(IReadOnlyList<int> explanations) => Best(explanations) is >= 0 and int best ? Told(best, explanations) : null;
+    public NextTest? Choose(IReadOnlyList<int> explanations) => Best(explanations) is >= 0 and int best ? Told(best, explanations, out _) : null;
+
+    /// <summary>The index of an explanation of the table among all.</summary>
+    public int IndexOf(int explanation) => index[explanation];
 
     /// <summary>The index of the best test, or -1.</summary>
     public int Best(IReadOnlyList<int> explanations)
@@ -67,17 +71,23 @@ internal sealed class TestChooser(DeviationContext context, TestTable table, dou
         return Math.Max(0, bits - (open / all));
     }
 
-    private NextTest Told(int test, IReadOnlyList<int> explanations)
+    /// <summary>A test with what it can show.</summary>
+    /// <param name="test">Its number in the table.</param>
+    /// <param name="explanations">Explanations of the table that are left.</param>
+    /// <param name="under">For each outcome the explanations of the table that lead one to expect it.</param>
+    public NextTest Told(int test, IReadOnlyList<int> explanations, out IReadOnlyList<IReadOnlyList<int>> under)
     {
         double all = explanations.Sum(e => share[e]);
-        var outcomes = new List<TestOutcome>();
-        foreach ((int shown, List<int> under) in table.Split(test, explanations))
+        var outcomes = new List<(TestOutcome Outcome, List<int> Under)>();
+        foreach ((int shown, List<int> list) in table.Split(test, explanations))
         {
-            double mass = under.Sum(e => table.Of(test, e) == TestTable.Open ? share[e] / 2 : share[e]);
-            outcomes.Add(new TestOutcome(Observed(table.Tests[test], shown), mass / all, under));
+            double mass = list.Sum(e => table.Of(test, e) == TestTable.Open ? share[e] / 2 : share[e]);
+            outcomes.Add((new TestOutcome(Observed(table.Tests[test], shown), mass / all, [.. list.Select(IndexOf)]), list));
         }
 
-        return new NextTest(table.Tests[test], Bits(test, explanations), [.. outcomes.OrderByDescending(o => o.Share)]);
+        (TestOutcome Outcome, List<int> Under)[] ordered = [.. outcomes.OrderByDescending(o => o.Outcome.Share)];
+        under = [.. ordered.Select(o => o.Under)];
+        return new NextTest(table.Tests[test], Bits(test, explanations), [.. ordered.Select(o => o.Outcome)]);
     }
 
     private Observation Observed(SiteTest test, int shown) => test switch

@@ -35,5 +35,11 @@ public sealed record StrandPath(
 
     public double FillMm => PlainFillMm + Wider;
 
+    /// <summary>True when the same stretch stands on several sheets, so that its text is worth keeping.</summary>
+    internal bool Repeats { get; init; }
+
+    /// <summary>Its text as SVG, kept by the writer where it repeats.</summary>
+    internal byte[]? Svg { get; set; }
+
     private double Wider => Emphasised ? EmphasisMm : 0;
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PolarityMap.Drawing.Fonts;
 using PolarityMap.Drawing.Scene;
 
@@ -26,7 +27,7 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
                 Strand(strand);
                 break;
             case Label:
-                Labels([element], 0, 1);
+                Labels([element]);
                 break;
             case Box box:
                 Rectangle(box);
@@ -75,40 +76,48 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         output.Append(">\n"u8);
         Words("title"u8, group.Title);
         Words("desc"u8, group.Description);
-        IReadOnlyList<SceneElement> children = group.Children;
-        for (int i = 0; i < children.Count;)
+        ReadOnlySpan<SceneElement> rest = SpanOf(group.Children);
+        while (rest.Length > 0)
         {
-            int end = EndOfRun(children, i);
-            if (end == i + 1)
-                Append(children[i]);
-            else if (children[i] is Label)
-                Labels(children, i, end);
-            else if (children[i] is Box)
-                Boxes(children, i, end);
+            ReadOnlySpan<SceneElement> run = rest[..RunOf(rest)];
+            if (run.Length == 1)
+                Append(run[0]);
+            else if (run[0] is Label)
+                Labels(run);
+            else if (run[0] is Box)
+                Boxes(run);
             else
-                Polygons(children, i, end);
-            i = end;
+                Polygons(run);
+            rest = rest[run.Length..];
         }
 
         output.Append("</g>\n"u8);
     }
 
-    /// <summary>The end of the elements from a place on that can share one element or group.</summary>
-    private static int EndOfRun(IReadOnlyList<SceneElement> elements, int start)
+    /// <summary>Elements without a call for each of them: a sheet has thousands.</summary>
+    private static ReadOnlySpan<SceneElement> SpanOf(IReadOnlyList<SceneElement> elements) => elements switch
     {
-        int end = start + 1;
-        switch (elements[start])
+        SceneElement[] array => array,
+        List<SceneElement> list => CollectionsMarshal.AsSpan(list),
+        _ => elements.ToArray(),
+    };
+
+    /// <summary>How many elements from the first on can share one element or group.</summary>
+    private static int RunOf(ReadOnlySpan<SceneElement> elements)
+    {
+        int end = 1;
+        switch (elements[0])
         {
             case Label first:
-                while (end < elements.Count && elements[end] is Label label && label.Anchor == first.Anchor && label.Colour == first.Colour && label.CapHeightMm == first.CapHeightMm)
+                while (end < elements.Length && elements[end] is Label label && label.Anchor == first.Anchor && label.Colour == first.Colour && label.CapHeightMm == first.CapHeightMm)
                     end++;
                 break;
             case Box { CornerRadius: 0 } first:
-                while (end < elements.Count && elements[end] is Box { CornerRadius: 0 } box && box.Fill == first.Fill && box.Stroke == first.Stroke && box.StrokeWidthMm == first.StrokeWidthMm)
+                while (end < elements.Length && elements[end] is Box { CornerRadius: 0 } box && box.Fill == first.Fill && box.Stroke == first.Stroke && box.StrokeWidthMm == first.StrokeWidthMm)
                     end++;
                 break;
             case Polygon first:
-                while (end < elements.Count && elements[end] is Polygon polygon && polygon.Fill == first.Fill && polygon.Stroke == first.Stroke && polygon.StrokeWidthMm == first.StrokeWidthMm)
+                while (end < elements.Length && elements[end] is Polygon polygon && polygon.Fill == first.Fill && polygon.Stroke == first.Stroke && polygon.StrokeWidthMm == first.StrokeWidthMm)
                     end++;
                 break;
         }
@@ -127,11 +136,20 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
 
     private void Strand(StrandPath strand)
     {
+        if (strand.Svg is { } text)
+        {
+            output.Append(text);
+            return;
+        }
+
+        int start = output.Length;
         _path.Clear();
         SvgPathData.Append(_path, strand.Route);
         Stroke(Palette.Paper, strand.HaloMm, DashKind.Continuous, strand.FillMm);
         Stroke(Palette.Ink, strand.CasingMm, strand.Dash, strand.FillMm);
         Stroke(strand.Fill, strand.FillMm, strand.Dash, strand.FillMm);
+        if (strand.Repeats)
+            strand.Svg = output.Written.Span[start..].ToArray();
     }
 
     private void Stroke(Colour colour, double width, DashKind dash, double dashUnit)
@@ -144,11 +162,11 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     }
 
     /// <summary>Labels of one style: the paper under them first, then the words.</summary>
-    private void Labels(IReadOnlyList<SceneElement> labels, int start, int end)
+    private void Labels(ReadOnlySpan<SceneElement> labels)
     {
-        Papers(labels, start, end);
-        var first = (Label)labels[start];
-        bool shared = end > start + 1;
+        Papers(labels);
+        var first = (Label)labels[0];
+        bool shared = labels.Length > 1;
         if (shared)
         {
             output.Append("<g"u8);
@@ -156,9 +174,9 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             output.Append(">\n"u8);
         }
 
-        for (int i = start; i < end; i++)
+        foreach (SceneElement element in labels)
         {
-            var label = (Label)labels[i];
+            var label = (Label)element;
             output.Append("<text x=\""u8);
             SvgNumber.Append(output, label.X);
             output.Append("\" y=\""u8);
@@ -176,42 +194,48 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     }
 
     /// <summary>The paper under labels; what follows each other in one colour is one path.</summary>
-    private void Papers(IReadOnlyList<SceneElement> labels, int start, int end)
+    private void Papers(ReadOnlySpan<SceneElement> labels)
     {
-        for (int i = start; i < end;)
+        Label? first = null;
+        bool isPath = false;
+        foreach (SceneElement element in labels)
         {
-            if (PaperOf(labels[i]) is not { } fill)
+            if (element is not Label { Underlay: { } underlay, Text.Length: > 0 } label)
+                continue;
+            if (first is null || first.Underlay!.Value.Fill != underlay.Fill)
             {
-                i++;
+                EndPapers(first, isPath);
+                first = label;
+                isPath = false;
                 continue;
             }
 
-            int next = i + 1, count = 1;
-            for (; next < end && (PaperOf(labels[next]) is not { } other || other == fill); next++)
-                count += PaperOf(labels[next]) is null ? 0 : 1;
-            if (count == 1)
-                Rectangle(((Label)labels[i]).UnderlayBox()!);
-            else
-                Papers(labels, i, next, fill);
-            i = next;
+            if (!isPath)
+            {
+                output.Append("<path d=\""u8);
+                SvgPathData.AppendBox(output, first.UnderlayArea()!.Value);
+                isPath = true;
+            }
+
+            SvgPathData.AppendBox(output, label.UnderlayArea()!.Value);
         }
+
+        EndPapers(first, isPath);
     }
 
-    private void Papers(IReadOnlyList<SceneElement> labels, int start, int end, Colour fill)
+    /// <summary>Ends the path of papers of one colour; a paper that is alone is a rectangle.</summary>
+    private void EndPapers(Label? first, bool isPath)
     {
-        output.Append("<path d=\""u8);
-        for (int i = start; i < end; i++)
+        if (isPath)
         {
-            if (((Label)labels[i]).UnderlayArea() is { } paper)
-                SvgPathData.AppendBox(output, paper);
+            output.Append((byte)'"');
+            FillAndOutline(first!.Underlay!.Value.Fill, null, 0);
         }
-
-        output.Append((byte)'"');
-        FillAndOutline(fill, null, 0);
+        else if (first is not null)
+        {
+            Rectangle(first.UnderlayBox()!);
+        }
     }
-
-    /// <summary>The colour of the paper under a label, or null without any.</summary>
-    private static Colour? PaperOf(SceneElement element) => element is Label { Underlay: { } underlay, Text.Length: > 0 } ? underlay.Fill : null;
 
     private void Style(Label label)
     {
@@ -223,28 +247,28 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     }
 
     /// <summary>Boxes that look alike, as one path.</summary>
-    private void Boxes(IReadOnlyList<SceneElement> boxes, int start, int end)
+    private void Boxes(ReadOnlySpan<SceneElement> boxes)
     {
         output.Append("<path d=\""u8);
-        for (int i = start; i < end; i++)
+        foreach (SceneElement element in boxes)
         {
-            var box = (Box)boxes[i];
+            var box = (Box)element;
             SvgPathData.AppendBox(output, new Area(box.X, box.Y, box.Width, box.Height));
         }
 
         output.Append((byte)'"');
-        var first = (Box)boxes[start];
+        var first = (Box)boxes[0];
         FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
     }
 
     /// <summary>Polygons that look alike, as one path.</summary>
-    private void Polygons(IReadOnlyList<SceneElement> polygons, int start, int end)
+    private void Polygons(ReadOnlySpan<SceneElement> polygons)
     {
         output.Append("<path d=\""u8);
-        for (int i = start; i < end; i++)
-            SvgPathData.AppendPolygon(output, ((Polygon)polygons[i]).Points);
+        foreach (SceneElement element in polygons)
+            SvgPathData.AppendPolygon(output, ((Polygon)element).Points);
         output.Append((byte)'"');
-        var first = (Polygon)polygons[start];
+        var first = (Polygon)polygons[0];
         FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
     }
 

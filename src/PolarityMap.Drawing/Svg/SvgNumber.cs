@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Globalization;
 
 namespace PolarityMap.Drawing.Svg;
@@ -9,32 +10,33 @@ internal static class SvgNumber
 
     /// <summary>Appends a number without trailing zeros, without exponent, and never as minus zero.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is not finite or is beyond any sheet.</exception>
-    internal static void Append(Utf8Text output, double value)
+    internal static void Append(Utf8Text output, double value) => output.Advance(Write(value, output.Reserve(MostBytes)));
+
+    /// <summary>Writes a number into room for <see cref="MostBytes"/>; returns how many bytes it takes.</summary>
+    /// <inheritdoc cref="Append"/>
+    internal static int Write(double value, Span<byte> room)
     {
         if (!(Math.Abs(value) < Limit))
             throw new ArgumentOutOfRangeException(nameof(value), value, "A length on a sheet is a finite number of millimetres.");
 
         // A half is rounded away from zero, where the base library's rounding is many times slower.
         double scaled = value * 1000;
-        long thousandths = (long)(scaled + (scaled < 0 ? -0.5 : 0.5));
-        output.Advance(Write(thousandths, output.Reserve(MostBytes)));
+        return Write((long)(scaled + (scaled < 0 ? -0.5 : 0.5)), room);
     }
 
     /// <summary>Sign, ten digits, point, three digits, and what a store of four bytes may reach beyond.</summary>
     internal const int MostBytes = 20;
 
-    /// <summary>For each number below a thousand its three digits, and how many of them are left without zeros at the end.</summary>
-    private static readonly byte[] s_digits = Digits();
+    /// <summary>For each number below a thousand its three digits, the first in the lowest byte, and above them how many are left without zeros at the end.</summary>
+    private static readonly uint[] s_digits = Digits();
 
-    private static byte[] Digits()
+    private static uint[] Digits()
     {
-        var digits = new byte[4 * 1000];
-        for (int n = 0; n < 1000; n++)
+        var digits = new uint[1000];
+        for (uint n = 0; n < digits.Length; n++)
         {
-            digits[4 * n] = (byte)('0' + (n / 100));
-            digits[(4 * n) + 1] = (byte)('0' + (n / 10 % 10));
-            digits[(4 * n) + 2] = (byte)('0' + (n % 10));
-            digits[(4 * n) + 3] = (byte)(n % 10 > 0 ? 3 : n % 100 > 0 ? 2 : 1);
+            uint left = n % 10 > 0 ? 3u : n % 100 > 0 ? 2u : 1u;
+            digits[n] = ('0' + (n / 100)) | (('0' + (n / 10 % 10)) << 8) | (('0' + (n % 10)) << 16) | (left << 24);
         }
 
         return digits;
@@ -50,12 +52,13 @@ internal static class SvgNumber
             thousandths = -thousandths;
         }
 
+        // Three digits go out as four bytes in one step; what comes next overwrites those that are too many.
         uint whole = (uint)((ulong)thousandths / 1000);
         uint fraction = (uint)((ulong)thousandths - ((ulong)whole * 1000));
         if (whole < 1000)
         {
             int zeros = whole < 10 ? 2 : whole < 100 ? 1 : 0;
-            s_digits.AsSpan((int)(4 * whole) + zeros, 3 - zeros).CopyTo(room[length..]);
+            BinaryPrimitives.WriteUInt32LittleEndian(room[length..], s_digits[whole] >> (8 * zeros));
             length += 3 - zeros;
         }
         else
@@ -66,10 +69,10 @@ internal static class SvgNumber
 
         if (fraction == 0)
             return length;
-        ReadOnlySpan<byte> entry = s_digits.AsSpan((int)(4 * fraction), 4);
+        uint entry = s_digits[fraction];
         room[length] = (byte)'.';
-        entry.CopyTo(room[(length + 1)..]);
-        return length + 1 + entry[3];
+        BinaryPrimitives.WriteUInt32LittleEndian(room[(length + 1)..], entry);
+        return length + 1 + (int)(entry >> 24);
     }
 
     /// <summary>The number as it is written, in thousandths: two that are equal here look equal in the file.</summary>

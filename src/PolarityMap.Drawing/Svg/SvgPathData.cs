@@ -40,15 +40,15 @@ internal static class SvgPathData
     /// <summary>A rectangle as a path of its own, so that many alike are one element: M, then h, v, h and z.</summary>
     internal static void AppendBox(Utf8Text output, Area box)
     {
-        output.Append((byte)'M');
-        AppendPoint(output, new Point(box.X, box.Y));
-        output.Append((byte)'h');
-        SvgNumber.Append(output, box.Width);
-        output.Append((byte)'v');
-        SvgNumber.Append(output, box.Height);
-        output.Append((byte)'h');
-        SvgNumber.Append(output, -box.Width);
-        output.Append((byte)'z');
+        Span<byte> room = output.Reserve(5 * (1 + SvgNumber.MostBytes) + 1);
+        int length = 0;
+        Put(room, ref length, (byte)'M', box.X);
+        Put(room, ref length, (byte)',', box.Y);
+        Put(room, ref length, (byte)'h', box.Width);
+        Put(room, ref length, (byte)'v', box.Height);
+        Put(room, ref length, (byte)'h', -box.Width);
+        room[length++] = (byte)'z';
+        output.Advance(length);
     }
 
     /// <summary>A polygon as a path of its own: M, then L to each further corner, and z.</summary>
@@ -69,5 +69,11 @@ internal static class SvgPathData
         SvgNumber.Append(output, point.X);
         output.Append((byte)',');
         SvgNumber.Append(output, point.Y);
+    }
+
+    private static void Put(Span<byte> room, ref int length, byte letter, double value)
+    {
+        room[length++] = letter;
+        length += SvgNumber.Write(value, room[length..]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace PolarityMap.Drawing.Svg;
@@ -20,6 +21,8 @@ internal sealed class Utf8Text(byte[] bytes)
 
     public ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, Length);
 
+    // Where it is called with a literal, whose length is known, that becomes a copy in one or two steps.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Utf8Text Append(ReadOnlySpan<byte> text)
     {
         text.CopyTo(Room(text.Length));
@@ -54,7 +57,9 @@ internal sealed class Utf8Text(byte[] bytes)
     private Span<byte> Room(int length)
     {
         if (_bytes.Length - Length < length)
-            Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, Length + length));
+            Grow(length);
         return _bytes.AsSpan(Length);
     }
+
+    private void Grow(int length) => Array.Resize(ref _bytes, Math.Max(2 * _bytes.Length, Length + length));
 }

@@ -79,6 +79,7 @@ public sealed class OutputSchemaTests
         Accept("catalogue", Product.Run(Repository.Root, "catalogue", "--format", "json"));
         Accept("rules", Product.Run(Repository.Root, "explain", "--format", "json"));
         Accept("limits", Product.Run(Repository.Root, "explain", "budget", "--format", "json"));
+        Accept("deviations", Product.Run(Repository.Root, "explain", "deviations", "--format", "json"));
         foreach (string fibre in Core.Optics.FibreClass.Names)
             Accept("fibre", Product.Run(Repository.Root, "explain", fibre, "--format", "json"));
         foreach (string application in Core.Optics.Application.Names)

@@ -28,7 +28,7 @@ internal sealed record Course(bool IsSilent, int Place, bool IsLost, int Tests, 
 /// <summary>Searches for injected deviations as an installer would, test after test.</summary>
 internal static class Investigation
 {
-    private const int MostTests = 40;
+    private const int MostTests = 30;
 
     public static Course Run(DeviationContext context, IReadOnlyList<Deviation> truth, Way way)
     {
@@ -46,8 +46,7 @@ internal static class Investigation
         for (int tests = 0; tests <= MostTests; tests++)
         {
             lost |= result.Explanations.Count > 0 && result.Explanations[0].Deviations.Count >= truth.Count && PlaceOf(result, truth) == 0;
-            if (isolated < 0 && IsIsolated(result))
-                isolated = tests;
+            isolated = !IsIsolated(result) ? -1 : isolated < 0 ? tests : isolated;
             if (result.Next is null || (way != Way.Advised && isolated >= 0))
                 break;
             if (fixedTests is not null && !fixedTests.MoveNext())

@@ -18,11 +18,12 @@ internal static class LocateTable
 
     /// <param name="perKind">The most deviations of one kind that are injected in a plant, spread over it; 0 for every one.</param>
     /// <param name="doubles">Pairs that are injected in a plant.</param>
-    public static void Print(int perKind, int doubles)
+    /// <param name="only">The one plant of the list to take, or null for all; <c>large</c> for the large one.</param>
+    public static void Print(int perKind, int doubles, string? only = null)
     {
         Console.WriteLine("| plant | injected | silent | first | in first three | absent | tests: advised | document order | half-splitting | bound | ms, median | ms, most |");
         Console.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
-        foreach (string name in s_plants)
+        foreach (string name in s_plants.Where(p => only is null || p == only))
         {
             TracedPlant plant = PlantFile.Trace(Path.Combine("gallery", name + ".yaml"));
             var context = new DeviationContext(plant);
@@ -31,7 +32,8 @@ internal static class LocateTable
             Row(name + ", double", context, Pairs(all, doubles));
         }
 
-        Large();
+        if (only is null or "large")
+            Large();
     }
 
     /// <summary>A plant of 5,016 links, in which a few of each kind are injected: there are too many to inject all.</summary>

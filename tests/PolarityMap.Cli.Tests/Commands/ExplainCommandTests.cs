@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Optics;
 using Xunit;
 
@@ -51,7 +52,7 @@ public sealed class ExplainCommandTests
         Assert.All(RuleCatalogue.All, r => Assert.Contains(r.Code, outcome.Error, StringComparison.Ordinal));
     }
 
-    public static TheoryData<string> Topics => ["budget", .. Core.Optics.Application.Names, .. FibreClass.Names];
+    public static TheoryData<string> Topics => ["budget", "deviations", .. Core.Optics.Application.Names, .. FibreClass.Names, .. DeviationCatalogue.All.Select(k => k.Name)];
 
     [Fact]
     public void Without_a_code_the_other_topics_are_listed_too()
@@ -62,7 +63,7 @@ public sealed class ExplainCommandTests
         // A name of two words may stand over the end of a line.
         string flowing = string.Join(' ', bench.Run("explain").Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains("budget", words);
-        Assert.All(Core.Optics.Application.Names.Concat(FibreClass.Names), t => Assert.Contains(t, flowing, StringComparison.Ordinal));
+        Assert.All(Core.Optics.Application.Names.Concat(FibreClass.Names).Concat(DeviationCatalogue.All.Select(k => k.Name)), t => Assert.Contains(t, flowing, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -77,9 +78,10 @@ public sealed class ExplainCommandTests
         Assert.Equal(text, bench.Run("explain", topic.ToLowerInvariant()));
         Outcome json = bench.Run("explain", topic, "--format", "json");
         Assert.Equal((0, ""), (json.Status, json.Error));
-        string format = topic == "budget" ? "polaritymap/limits" : FibreClass.Find(topic) is null ? "polaritymap/application" : "polaritymap/fibre";
-        JsonElement root = Json.Parse(json.Out, format);
-        if (topic != "budget")
+        bool isDeviation = topic == "deviations" || DeviationCatalogue.Find(topic) is not null;
+        string format = topic == "budget" ? "limits" : isDeviation ? "deviations" : FibreClass.Find(topic) is null ? "application" : "fibre";
+        JsonElement root = Json.Parse(json.Out, $"polaritymap/{format}");
+        if (topic != "budget" && !isDeviation)
             Assert.Equal(topic, root.GetProperty("name").GetString());
     }
 
@@ -123,6 +125,51 @@ public sealed class ExplainCommandTests
         Assert.Equal(2, root.GetProperty("breakouts").GetArrayLength());
     }
 
+    public static TheoryData<string> Deviations => [.. DeviationCatalogue.All.Select(k => k.Name)];
+
+    [Fact]
+    public void All_deviations_are_listed_with_title_weight_and_minutes()
+    {
+        using var bench = new Workbench();
+        string[] lines = bench.Run("explain", "deviations").Out.Split('\n');
+        foreach (DeviationKind kind in DeviationCatalogue.All)
+        {
+            string line = Assert.Single(lines, l => l.StartsWith($"  {kind.Name} ", StringComparison.Ordinal));
+            string[] words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            Assert.Equal([$"{kind.Weight}", kind.LookMinutes > 0 ? $"{kind.LookMinutes}" : "-", $"{kind.MendMinutes}"], words[1..4]);
+            Assert.EndsWith($"  {kind.Title}", line, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Deviations))]
+    public void A_deviation_is_told_with_symptom_work_source_and_caution(string name)
+    {
+        using var bench = new Workbench();
+        Outcome outcome = bench.Run("explain", name);
+        DeviationKind kind = DeviationCatalogue.Find(name)!;
+        string flowing = string.Join(' ', outcome.Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        foreach (string text in (string[])[$"{kind.Name}: {kind.Title}", kind.Symptom, kind.Source, kind.Caution, $"{kind.MendMinutes} minute", "common practice"])
+            Assert.Contains(text, flowing, StringComparison.Ordinal);
+        Assert.Equal(kind.LookMinutes == 0, flowing.Contains("looking at the part does not show it", StringComparison.Ordinal));
+        Assert.All(outcome.Out.Split('\n'), l => Assert.True(l.Length <= 100, l));
+    }
+
+    [Fact]
+    public void Deviations_have_the_documented_fields_all_and_one()
+    {
+        using var bench = new Workbench();
+        JsonElement[] all = [.. Json.Parse(bench.Run("explain", "deviations", "--format", "json").Out, "polaritymap/deviations").GetProperty("deviations").EnumerateArray()];
+        Assert.Equal(DeviationCatalogue.All.Select(k => k.Name), all.Select(d => d.GetProperty("name").GetString()));
+        Assert.All(all, d => Assert.Equal(["name", "title", "symptom", "weight", "seenByLooking", "lookMinutes", "mendMinutes", "source", "caution"], Json.Names(d)));
+        Assert.All(all, d => Assert.Equal(d.GetProperty("lookMinutes").GetInt32() > 0, d.GetProperty("seenByLooking").GetBoolean()));
+        foreach (JsonElement kind in all)
+        {
+            JsonElement one = Assert.Single(Json.Parse(bench.Run("explain", kind.GetProperty("name").GetString()!, "--format", "json").Out, "polaritymap/deviations").GetProperty("deviations").EnumerateArray());
+            Assert.Equal(kind.GetRawText(), one.GetRawText());
+        }
+    }
+
     [Fact]
     public void A_class_of_fibre_has_the_documented_fields()
     {
@@ -138,7 +185,9 @@ public sealed class ExplainCommandTests
     [InlineData("bugdet", "did you mean 'budget'?")]
     [InlineData("OM44", "did you mean 'OM4'?")]
     [InlineData("400GBASE-LR4", "did you mean '400GBASE-LR4-6' or '400G-LR4-10'?")]
-    [InlineData("nonsense", "to explain; expected a rule's code, 'budget', an application or a class of fibre")]
+    [InlineData("other-chord", "did you mean 'other-cord'?")]
+    [InlineData("deviation", "did you mean 'deviations'?")]
+    [InlineData("nonsense", "to explain; expected a rule's code, 'budget', an application, a class of fibre or a deviation")]
     public void An_unknown_topic_is_told_what_there_is(string topic, string expected)
     {
         using var bench = new Workbench();

@@ -57,6 +57,12 @@ public sealed class WordingTests
     public void Explain_a_class_of_fibre() => Verify("explain", "OM1");
 
     [Fact]
+    public void Explain_deviations() => Verify("explain", "deviations");
+
+    [Fact]
+    public void Explain_a_deviation() => Verify("explain", "pair-crossed");
+
+    [Fact]
     public void Mistakes_in_parts() => Verify("check", "broken.yaml");
 
     [Fact]

@@ -38,10 +38,13 @@ internal sealed class CordReversed : DeviationKind
         Part cord = context.Plant.Parts[part];
         string was = cord.Values?.Word("reversed") ?? "none";
         string now = Turned(was, end == 0 ? "near" : "far");
-        if (context.With(part, "reversed", now) is not { } differs || context.Patch(differs) is not { } patch)
+        int first = context.Graph.FirstPositionOf(part);
+        if (context.Exchanged(first, first + 1) is not { } patch)
             return null;
         string words = was == "none" ? $"is reversed at its {now} end" : now == "none" ? $"is not reversed at its {was} end" : $"is reversed at {Ends(now)} instead of {Ends(was)}";
-        return new Deviation(Id(part, variant: end), this, [part], $"cord {cord.Name} {words}", [differs], patch)
+        return new Deviation(
+            Id(part, variant: end), this, [part], $"cord {cord.Name} {words}",
+            new LateDifference(() => context.With(part, "reversed", now) ?? context.Rewired(part, patch)), patch)
         {
             Mend = $"let the two plugs at the {(end == 0 ? "near" : "far")} end of {cord.Name} change places",
             Share = 0.5,

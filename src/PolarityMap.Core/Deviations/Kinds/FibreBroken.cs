@@ -31,22 +31,21 @@ internal sealed class FibreBroken : DeviationKind
         if (shape.IsInterface)
             yield break;
         int start = context.Graph.FirstPositionOf(part);
+        int fibres = 0;
+        for (int i = 0; i < shape.Inside.Count; i++)
+            fibres += shape.Inside[i] > i ? 1 : 0;
         for (int i = 0; i < shape.Inside.Count; i++)
         {
-            if (shape.Inside[i] > i && context.Once(Id(start + i), (Kind: this, context, part, at: start + i), static f => f.Kind.Make(f.context, f.part, f.at)) is { } deviation)
+            if (shape.Inside[i] > i && context.Once(Id(start + i), (Kind: this, context, part, at: start + i, fibres), static f => f.Kind.Make(f.context, f.part, f.at, f.fibres)) is { } deviation)
                 yield return deviation;
         }
     }
 
-    private Deviation Make(DeviationContext context, int part, int at)
+    private Deviation Make(DeviationContext context, int part, int at, int fibres)
     {
         int other = context.Graph.Inside[at];
         GraphPatch patch = GraphPatch.OfInside(context.Graph, new(at, -1), new(other, -1));
         string fibre = $"{context.Traced.Address(at)} to {context.Traced.Address(other)}";
-        Shape shape = context.Plant.Parts[part].Shape;
-        int fibres = 0;
-        for (int i = 0; i < shape.Inside.Count; i++)
-            fibres += shape.Inside[i] > i ? 1 : 0;
         return new Deviation(
             Id(at), this, [part], $"the fibre from {fibre} is broken", new LateDifference(() => context.Rewired(part, patch)), patch)
         {

@@ -77,7 +77,7 @@ internal sealed class LegInWrongPort : DeviationKind
     {
         if (seat.Position > 0 || context.Plant.Port(seat.Socket).IsAdapter)
             return null;
-        for (int next = context.Beside.Of(seat.Socket.Part, step), left = SeatRow.Reach; next >= 0 && left > 0; next = context.Beside.Of(next, step), left--)
+        for (int next = context.Beside.Of(seat.Socket.Part, step), left = Beside.Reach; next >= 0 && left > 0; next = context.Beside.Of(next, step), left--)
         {
             if (Same(context, seat.Socket, next) is { } target && context.Seats.IsFree(target, seat.IsFront) && context.Seats.GoesIn(seat, target))
                 return target;
@@ -99,7 +99,7 @@ internal sealed class LegInWrongPort : DeviationKind
                 continue;
             foreach (int step in s_steps)
             {
-                for (int next = context.Beside.Of(part, step), left = SeatRow.Reach; next >= 0 && left > 0; next = context.Beside.Of(next, step), left--)
+                for (int next = context.Beside.Of(part, step), left = Beside.Reach; next >= 0 && left > 0; next = context.Beside.Of(next, step), left--)
                 {
                     if (Same(context, free, next) is { } socket && context.Plugs.PartnerOf(socket) is { } plug
                         && context.Seats.Of(plug) is { IsCord: false } seat && NextPart(context, seat, -step) == free)

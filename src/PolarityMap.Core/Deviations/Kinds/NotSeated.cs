@@ -36,7 +36,7 @@ internal sealed class NotSeated : DeviationKind
     {
         if (context.Plant.Port(context.Plant.Matings[index].A).Face.Family == ConnectorFamily.Bare)
             return null;
-        GraphPatch patch = GraphPatch.OfMating(context.Traced, index, null);
+        GraphPatch patch = GraphPatch.OfMatings(context.Traced, (index, null));
         if (patch.IsEmpty)
             return null;
         var place = MatingPlace.Of(context, index);

@@ -31,11 +31,13 @@ internal sealed class OtherCord : DeviationKind
     private Deviation? Make(DeviationContext context, int part)
     {
         Part cord = context.Plant.Parts[part];
-        string? type = cord.Values?.Word("type");
-        string other = type == "A-to-A" ? "A-to-B" : "A-to-A";
-        if (context.With(part, "type", other) is not { } differs || context.Patch(differs) is not { } patch)
+        int near = context.Graph.FirstPositionOf(part);
+        if (cord.Values?.Word("type") is not { } type || context.Exchanged(near, near + 1) is not { } patch)
             return null;
-        return new Deviation(Id(part), this, [part], $"cord {cord.Name} is {other} instead of {type}", [differs], patch)
+        string other = type == "A-to-A" ? "A-to-B" : "A-to-A";
+        return new Deviation(
+            Id(part), this, [part], $"cord {cord.Name} is {other} instead of {type}",
+            new LateDifference(() => context.With(part, "type", other) ?? context.Rewired(part, patch)), patch)
         {
             Mend = $"put an {type} cord in the place of {cord.Name}",
         };

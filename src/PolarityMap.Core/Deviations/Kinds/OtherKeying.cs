@@ -85,7 +85,7 @@ internal sealed class OtherKeying : DeviationKind
             return null;
         Keying other = Other(own);
         Mating mating = context.Plant.Matings[index];
-        GraphPatch patch = GraphPatch.OfMating(context.Traced, index, mating with { Keys = other });
+        GraphPatch patch = GraphPatch.OfMatings(context.Traced, (index, mating with { Keys = other }));
         if (patch.IsEmpty || context.Plant.Port(mating.A).KeysFixed || context.Plant.Port(mating.B).KeysFixed)
             return null;
         string address = context.Plant.Address(port);

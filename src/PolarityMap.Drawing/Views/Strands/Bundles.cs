@@ -59,7 +59,7 @@ internal static class Bundles
         {
             if (position < 0)
                 return;
-            int place = Place(hops.Ports.At(position).Ref);
+            int place = Place(hops.Ports.RefOf(hops.Ports.NumberAt(position)));
             if (first[place] >= 0)
                 groups.Join(first[place], piece);
             else
@@ -89,7 +89,7 @@ internal static class Bundles
         foreach (Piece piece in pieces)
         {
             Hop hop = hops.Of(piece.Strand)[piece.First];
-            PortRef port = hops.Ports.At(hop.In >= 0 ? hop.In : hop.Out).Ref;
+            PortRef port = hops.Ports.RefOf(hops.Ports.NumberAt(hop.In >= 0 ? hop.In : hop.Out));
             if (!byPort.TryGetValue(port, out List<Piece>? own))
                 order.Add(byPort[port] = own = []);
             own.Add(piece);

@@ -24,7 +24,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
     private readonly StrandSet _strands = sheetful.Input.Traced.Strands;
     private readonly StrandGraph _graph = sheetful.Input.Traced.Graph;
     private readonly CrossingLeads _leads = new(sheetful.Placement, sheetful.OriginY);
-    private readonly Route[]?[] _routes = new Route[]?[sheetful.Layout.Ways.Count];
+    private readonly WayPaths?[] _paths = new WayPaths?[sheetful.Layout.Ways.Count];
     private readonly List<LabelPlace> _labels = [];
     private readonly List<CutPlace> _cuts = [];
     private readonly List<EndPlace> _ends = [];
@@ -60,7 +60,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
             Signs = new SceneGroup(null, [.. Arrows(), .. _signs]) { Repeats = repeats },
             Expected = new SceneGroup("expected", expected.Lines),
             KeySigns = keys.Signs | boxes.Signs | (_arrows.Count > 0 ? SheetSigns.Light : SheetSigns.None),
-            Routes = _routes,
+            Paths = _paths,
             Labels = _labels,
             Names = boxes.Names,
             Cuts = _cuts,
@@ -92,7 +92,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
 
         if (_stretches.Count == 0)
             return;
-        _routes[way.Number] = [.. _stretches];
+        _paths[way.Number] = new WayPaths([.. _stretches], sheetful.IsModel);
         AddArrows(way);
     }
 

@@ -14,26 +14,37 @@ namespace PolarityMap.Drawing.Views.Strands;
 internal sealed class LikeLayouts(StrandHops hops)
 {
     private readonly TracedPlant _traced = hops.Traced;
+    private readonly PortTable _ports = hops.Ports;
     private readonly Dictionary<long[], Sheetful?> _known = new(new SameLook());
     private readonly Dictionary<object, int> _numberOf = new(ReferenceEqualityComparer.Instance);
 
     // Of the strands at hand: how they look, and their parts in the order in which they are met.
+    private readonly List<Piece> _pieces = [];
     private readonly List<long> _look = [];
     private readonly List<int> _parts = [];
     private readonly int[] _place = new int[hops.Traced.Plant.Parts.Count];
     private readonly List<int> _ranked = [];
+    private SheetFormat? _paper;
+
+    /// <summary>How much of the look is of strands; the order of their parts comes after it.</summary>
+    private int _endOfStrands;
+
+    /// <summary>For each port the number of the last look that came by it.</summary>
+    private readonly int[] _lookAtPort = new int[hops.Ports.Count];
+    private int _lookNumber;
 
     /// <summary>The strands on one sheet of a paper, or null where they do not fit; taken over where alike ones were laid out before.</summary>
-    /// <param name="input">What is drawn, narrowed to these strands.</param>
+    /// <param name="input">What is drawn.</param>
     /// <param name="pieces">The strands.</param>
     /// <param name="paper">The paper.</param>
+    /// <param name="narrow">What is drawn, narrowed to these strands.</param>
     /// <param name="layOut">Lays them out, where that has to be done.</param>
-    public Sheetful? OnOneSheet(ViewInput input, List<Piece> pieces, SheetFormat paper, Func<Sheetful?> layOut)
+    public Sheetful? OnOneSheet(ViewInput input, List<Piece> pieces, SheetFormat paper, Func<ViewInput> narrow, Func<Sheetful?> layOut)
     {
-        if (!CanBeCompared(input, pieces) || !Look(pieces, paper))
+        if (hops.Refused.All.Count > 0 || (input.Findings.Count > 0 && narrow().Findings.Count > 0) || !Look(input, pieces, paper))
             return layOut();
         if (_known.GetAlternateLookup<ReadOnlySpan<long>>().TryGetValue(CollectionsMarshal.AsSpan(_look), out Sheetful? like))
-            return like is null ? null : like.WithCast(hops, input, pieces, new Cast([.. pieces.Select(p => p.Strand)], [.. _parts])) ?? layOut();
+            return like is null ? null : like.WithCast(hops, narrow(), pieces, new Cast([.. pieces.Select(p => p.Strand)], [.. _parts])) ?? layOut();
         long[] look = [.. _look];
         Sheetful? made = layOut();
 
@@ -43,46 +54,64 @@ internal sealed class LikeLayouts(StrandHops hops)
         return made;
     }
 
-    /// <summary>Whole strands with nothing found on them, in a plant whose matings can all be made.</summary>
-    private bool CanBeCompared(ViewInput input, List<Piece> pieces)
+    /// <summary>Everything that a layout depends on, as numbers; false where strands cannot be compared.</summary>
+    private bool Look(ViewInput input, List<Piece> pieces, SheetFormat paper)
     {
-        if (input.Findings.Count > 0 || hops.Refused.All.Count > 0)
-            return false;
-        for (int i = 0; i < pieces.Count; i++)
+        // Mostly these are the strands looked at last and some more.
+        ReadOnlySpan<Piece> all = CollectionsMarshal.AsSpan(pieces);
+        if (!ReferenceEquals(paper, _paper) || _pieces.Count > pieces.Count || !all[.._pieces.Count].SequenceEqual(CollectionsMarshal.AsSpan(_pieces)))
+            Begin(paper);
+        _look.RemoveRange(_endOfStrands, _look.Count - _endOfStrands);
+        foreach (Piece piece in all[_pieces.Count..])
         {
-            Piece piece = pieces[i];
-            if (piece.First > 0 || hops.GoesOn(piece) || _traced.Strands.IsLoop(piece.Strand) || input.ExpectedEnds.ContainsKey(piece.Strand)
-                || (i > 0 && _traced.NumberOf(pieces[i - 1].Strand) > _traced.NumberOf(piece.Strand)))
+            if (!CanBeCompared(input, piece) || !AddStrand(piece))
+            {
+                _paper = null;
                 return false;
+            }
+
+            _pieces.Add(piece);
         }
 
+        _endOfStrands = _look.Count;
+        AddOrder();
         return true;
     }
 
-    /// <summary>Everything that a layout depends on, as numbers; false where single positions are mated, which is rare.</summary>
-    private bool Look(List<Piece> pieces, SheetFormat paper)
+    private void Begin(SheetFormat paper)
     {
         foreach (int part in _parts)
             _place[part] = 0;
         _parts.Clear();
+        _pieces.Clear();
         _look.Clear();
         _look.Add(NumberOf(paper));
-        int visit = hops.NextVisit();
-        foreach (Piece piece in pieces)
-        {
-            _look.Add(BitConverter.DoubleToInt64Bits(hops.Labels.Of(piece.Strand).Width));
-            foreach (Hop hop in hops.Of(piece.Strand))
-            {
-                if (_place[hop.Part] == 0)
-                    AddPart(hop.Part);
-                if (!AddStep(hop, visit))
-                    return false;
-            }
+        _endOfStrands = _look.Count;
+        _paper = paper;
+        _lookNumber++;
+    }
 
-            _look.Add(-1);
+    /// <summary>Whole strands in the order of their numbers, with nothing found on them, in a plant whose matings can all be made.</summary>
+    private bool CanBeCompared(ViewInput input, Piece piece) =>
+        piece.First == 0 && !hops.GoesOn(piece) && !_traced.Strands.IsLoop(piece.Strand) && !input.ExpectedEnds.ContainsKey(piece.Strand)
+        && (_pieces.Count == 0 || _traced.NumberOf(_pieces[^1].Strand) <= _traced.NumberOf(piece.Strand));
+
+    /// <summary>False where single positions are mated, which is rare.</summary>
+    private bool AddStrand(Piece piece)
+    {
+        _look.Add(BitConverter.DoubleToInt64Bits(hops.Labels.Of(piece.Strand).Width));
+        foreach (Hop hop in hops.Of(piece.Strand))
+        {
+            if (_place[hop.Part] == 0)
+                AddPart(hop.Part);
+
+            // A visit to a part: where the strand comes in and goes out, and what is mated at a port that it is the first to reach.
+            _look.Add(_place[hop.Part]);
+            if (!AddEnd(hop.In) || !AddEnd(hop.Out))
+                return false;
         }
 
-        AddOrder();
+        _look.Add(-1);
         return true;
     }
 
@@ -96,14 +125,7 @@ internal sealed class LikeLayouts(StrandHops hops)
         _look.Add(part.IsInline ? -2 : FontMetrics.Advances(part.Name) + (hops.EvenRoom?.SpareOfName(index) ?? 0));
     }
 
-    /// <summary>A visit to a part: where the strand comes in and goes out, and what is mated at a port that it is the first to reach.</summary>
-    private bool AddStep(Hop hop, int visit)
-    {
-        _look.Add(_place[hop.Part]);
-        return AddEnd(hop.In, visit) && AddEnd(hop.Out, visit);
-    }
-
-    private bool AddEnd(int position, int visit)
+    private bool AddEnd(int position)
     {
         if (position < 0)
         {
@@ -111,12 +133,12 @@ internal sealed class LikeLayouts(StrandHops hops)
             return true;
         }
 
-        DrawnPort port = hops.Ports.At(position);
-        _look.Add(((long)port.Ref.Port << 20) + hops.Ports.PlaceOf(position));
-        if (port.Visit == visit)
+        int port = _ports.NumberAt(position);
+        _look.Add(((long)_ports.RefOf(port).Port << 20) + _ports.PlaceOf(position));
+        if (_lookAtPort[port] == _lookNumber)
             return true;
-        port.Visit = visit;
-        if (port.Mating is not { } mating)
+        _lookAtPort[port] = _lookNumber;
+        if (_ports.MatingOf(port) is not { } mating)
         {
             _look.Add(0);
             return _traced.Graph.Outside[position] < 0;

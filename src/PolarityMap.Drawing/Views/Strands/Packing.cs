@@ -65,13 +65,15 @@ internal sealed class Packing(StrandHops hops, ViewInput input, bool takesOver)
         var pieces = new List<Piece>(count);
         foreach (Unit unit in units)
             pieces.AddRange(unit.Pieces);
-        ViewInput narrowed = Narrowed(pieces);
+        ViewInput? narrowed = null;
         var names = SheetNames.Of(hops, units);
         return takesOver && papers.Count == 1 && names == SheetNames.Plain
-            ? _like.OnOneSheet(narrowed, pieces, papers[0], LaidOut)
+            ? _like.OnOneSheet(input, pieces, papers[0], Narrow, LaidOut)
             : LaidOut();
 
-        Sheetful? LaidOut() => Sheetful.OnOneSheet(hops, narrowed, pieces, names, papers);
+        ViewInput Narrow() => narrowed ??= Narrowed(pieces);
+
+        Sheetful? LaidOut() => Sheetful.OnOneSheet(hops, Narrow(), pieces, names, papers);
     }
 
     /// <summary>The paper that takes most of the first strands: of the smallest size that takes any, upright or not.</summary>

@@ -29,8 +29,8 @@ internal sealed class PaintedLayout
     /// <summary>Keys, arrowheads and dots that were painted, for the legend.</summary>
     public required SheetSigns KeySigns { get; init; }
 
-    /// <summary>For each way the routes of its stretches on this sheet.</summary>
-    public required Route[]?[] Routes { get; init; }
+    /// <summary>For each way the stretches of its strand on this sheet; null where it has none.</summary>
+    public required WayPaths?[] Paths { get; init; }
 
     public required IReadOnlyList<LabelPlace> Labels { get; init; }
 
@@ -39,6 +39,26 @@ internal sealed class PaintedLayout
     public required IReadOnlyList<CutPlace> Cuts { get; init; }
 
     public required IReadOnlyList<EndPlace> Ends { get; init; }
+}
+
+/// <summary>The stretches of a way: its routes, drawn in the colour of the strand that runs there.</summary>
+/// <param name="routes">The route of each stretch.</param>
+/// <param name="repeats">True where sheets share them. At one place of a layout most of them have a strand of the same colour.</param>
+internal sealed class WayPaths(Route[] routes, bool repeats)
+{
+    private (Colour Fill, bool Emphasised, SceneElement[] Paths)? _last;
+
+    /// <summary>The stretches in a colour, and wide for a strand with a finding.</summary>
+    public SceneElement[] In(Colour fill, bool emphasised)
+    {
+        if (_last is { } last && last.Fill == fill && last.Emphasised == emphasised)
+            return last.Paths;
+        var paths = new SceneElement[routes.Length];
+        for (int i = 0; i < paths.Length; i++)
+            paths[i] = new StrandPath(routes[i], fill, emphasised) { Repeats = repeats };
+        _last = (fill, emphasised, paths);
+        return paths;
+    }
 }
 
 /// <summary>Where the label of a strand stands.</summary>

@@ -66,6 +66,9 @@ internal sealed class PortTable
     /// <summary>The port of a number.</summary>
     public PortRef RefOf(int number) => new(_partOfPort[number], number - _firstPort[_partOfPort[number]]);
 
+    /// <summary>The mating of the whole port of a number; null where none is, or where only single positions are mated.</summary>
+    public Mating? MatingOf(int number) => _matings[number];
+
     /// <summary>The port that a position is in.</summary>
     public DrawnPort At(int position) => Numbered(_portOf[position]);
 

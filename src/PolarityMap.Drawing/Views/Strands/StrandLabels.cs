@@ -12,12 +12,8 @@ internal sealed class StrandLabels(StrandHops hops)
     /// <param name="IsFibre">True when the colour is that of a fibre.</param>
     /// <param name="Text">Its label in a gutter, such as <c>7 RD</c>.</param>
     /// <param name="TextWidth">Width of the label's letters.</param>
-    /// <param name="Spare">Width that it leaves of the room that it gets.</param>
-    internal sealed record Entry(FibreColour Colour, bool IsFibre, string Text, double TextWidth, double Spare)
-    {
-        /// <summary>Width with room for the ticks of its tracers at either side, since it stands in the middle.</summary>
-        public double Width => TextWidth + Spare + (2 * Colour.Tracers);
-    }
+    /// <param name="Width">Width of the room that it gets, with room for the ticks of its tracers at either side, since it stands in the middle.</param>
+    internal sealed record Entry(FibreColour Colour, bool IsFibre, string Text, double TextWidth, double Width);
 
     private readonly Entry?[] _entries = new Entry?[hops.Traced.Strands.Count];
 
@@ -28,7 +24,10 @@ internal sealed class StrandLabels(StrandHops hops)
         int number = hops.Traced.NumberOf(strand);
         (FibreColour colour, bool isFibre) = StrandColours.Of(hops.Traced, strand, hops.Of(strand));
         string text = $"{number} {colour.Code}";
-        double spare = hops.EvenRoom is { } even ? FontMetrics.WidthMm(even.SpareOfNumber(number), CapHeights.Strand) : 0;
-        return new Entry(colour, isFibre, text, SheetText.Width(text), spare);
+        long letters = FontMetrics.Advances(text);
+
+        // Made of whole thousandths, so that rooms of the same width are so to the last bit.
+        long room = letters + (hops.EvenRoom?.SpareOfNumber(number) ?? 0);
+        return new Entry(colour, isFibre, text, FontMetrics.WidthMm(letters, CapHeights.Strand), FontMetrics.WidthMm(room, CapHeights.Strand) + (2 * colour.Tracers));
     }
 }

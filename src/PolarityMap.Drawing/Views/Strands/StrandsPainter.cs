@@ -43,8 +43,8 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         // Strands with a finding are drawn last, so that nothing covers them.
         foreach (Way way in InDrawingOrder())
         {
-            if (painted.Routes[way.Number] is { } routes)
-                AddStrand(way, routes);
+            if (painted.Paths[way.Number] is { } paths)
+                AddStrand(way, paths);
         }
 
         _marks.Add(painted.Signs);
@@ -103,7 +103,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
 
     private int StrandOf(int way) => sheetful.StrandOf(sheetful.Layout.Ways[way]);
 
-    private void AddStrand(Way way, Route[] routes)
+    private void AddStrand(Way way, WayPaths paths)
     {
         int strand = sheetful.StrandOf(way);
         FibreColour colour = _text.Colour(strand);
@@ -111,13 +111,10 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         ReadOnlySpan<int> positions = _traced.Strands[strand];
         string name = $"Strand {number}, {colour.Name}, {HopLine.EndWord(_traced, positions[0])} of {_traced.Address(positions[0])} to {HopLine.EndWord(_traced, positions[^1])} of {_traced.Address(positions[^1])}";
         string? description = _findingOf.TryGetValue(strand, out Finding? finding) ? $"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}" : null;
-        Colour fill = StrandColours.Drawn(colour);
 
         // A strand that comes to a sheet twice has two groups.
         string again = _drawn.Add(strand) ? "" : $"-{way.Piece.First}";
-        var children = new SceneElement[routes.Length];
-        for (int i = 0; i < children.Length; i++)
-            children[i] = new StrandPath(routes[i], fill, finding is not null);
+        SceneElement[] children = paths.In(StrandColours.Drawn(colour), finding is not null);
         _strands.Add(new SceneGroup($"{scope.IdPrefix}strand-{number}{again}", GroupRole.GraphicsSymbol, name, description, children));
     }
 

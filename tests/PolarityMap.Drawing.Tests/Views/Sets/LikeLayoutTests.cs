@@ -72,6 +72,22 @@ public sealed class LikeLayoutTests
         Assert.InRange(sharing, sheets.Count / 2, sheets.Count);
     }
 
+    [Fact]
+    public void Sheets_share_a_layout_whatever_figures_their_numbers_have()
+    {
+        ViewInput input = Plants.OfText(Channels()) with { Paper = PaperOf("A4"), Division = SheetDivision.Network };
+        IReadOnlyList<PlannedSheet> sheets = new StrandsView().Plan(input);
+        (int First, int Count, SceneGroup Parts)[] drawn =
+        [
+            .. sheets.Select((s, i) => (input.Traced.NumberOf(s.Strands[0]), s.Strands.Count, s.Draw(new SheetPlace(i + 1, sheets.Count)).Layers.Single(l => l.Id == "parts"))),
+        ];
+
+        // A switch has 24 ports of two strands, so after 48 strands all begins again.
+        var pairs = drawn.SelectMany(a => drawn.Where(b => b.First == a.First + 48 && b.Count == a.Count).Select(b => (a, b))).ToList();
+        Assert.Contains(pairs, p => p.a.First < 100 && p.b.First > 99);
+        Assert.All(pairs, p => Assert.Same(p.a.Parts, p.b.Parts));
+    }
+
     private static string[] Drawn(ViewInput input, bool takesOver)
     {
         IReadOnlyList<PlannedSheet> sheets = new StrandsView { TakesOverLayouts = takesOver }.Plan(input);
