@@ -34,8 +34,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
         LocateText.WriteCautions(Out, []);
         while (true)
         {
-            byte[] bytes = SeenSource.Bytes(path, mayBeAbsent: true, context);
-            if (Understood(bytes) is not { } notes)
+            if (Understood(SeenSource.Bytes(path, mayBeAbsent: true, context)) is not { } notes)
                 return ExitStatus.Wrong;
             LocateResult result = locate(notes.Observations);
             Out.WriteLine();
@@ -48,7 +47,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
             }
 
             Show(result);
-            if (!Answered(bytes, result.Next))
+            if (!Answered(result.Next))
             {
                 Out.WriteLine($"Go on with: polaritymap locate {(plant is null ? "" : plant + " ")}--seen {path} --ask");
                 return result.IsAsDescribed ? ExitStatus.Clean : ExitStatus.Findings;
@@ -121,7 +120,7 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
     }
 
     /// <summary>Asks until an answer is noted; false when somebody leaves.</summary>
-    private bool Answered(byte[] bytes, NextTest? next)
+    private bool Answered(NextTest? next)
     {
         while (true)
         {
@@ -133,10 +132,10 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
                     Wrapped.Write(Out, FieldWords.Sentence(not.Message) + ".", "");
                     break;
                 case Unreached unreached when Which(unreached.Parts) is { } part:
-                    if (Note(bytes, SeenFields.Of(traced, new NotReached(part)) with { Note = unreached.Note }))
+                    if (Note(SeenFields.Of(traced, new NotReached(part)) with { Note = unreached.Note }))
                         return true;
                     break;
-                case Noted noted when Note(bytes, noted.Fields):
+                case Noted noted when Note(noted.Fields):
                     return true;
             }
         }
@@ -160,8 +159,10 @@ internal sealed class AskSession(CommandContext context, TracedPlant traced, str
     }
 
     /// <summary>Adds an observation to the file; false when it is not understood, and then nothing is written.</summary>
-    private bool Note(byte[] bytes, SeenFields fields)
+    private bool Note(SeenFields fields)
     {
+        // Somebody may have written into the file while the question stood.
+        byte[] bytes = SeenSource.Bytes(path, mayBeAbsent: true, context);
         if (SeenWriter.Append(path, bytes, fields, out string why) is not { } longer)
             throw new CallException(why);
         var problems = new ProblemList();

@@ -102,6 +102,8 @@ internal sealed class LocateCommand : ICommandFile
         bool asks = parsed.GetValue(_ask), plans = parsed.GetValue(_plan), toFile = parsed.GetValue(_output) is not null;
         if (asks && (plans || parsed.GetValue(_format) == "json"))
             throw new CallException($"--ask talks with you; leave out {(plans ? "--plan" : "--format json")}");
+        if (asks && parsed.GetValue(_seen)!.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase))
+            throw new CallException("--ask notes the answers, and nothing can be added to a workbook; name a .yaml or a .csv");
         if (toFile && !plans)
             throw new CallException("--output is for the card of --plan; add --plan");
     }

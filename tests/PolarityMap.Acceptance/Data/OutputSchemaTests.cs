@@ -88,6 +88,25 @@ public sealed class OutputSchemaTests
     }
 
     [Theory]
+    [InlineData("opera-house/plant.yaml", "lamp,LX-SW/7,off,,\nlamp,LX-D7/1,off,,")]
+    [InlineData("opera-house/plant.yaml", "light,LX-SW/7:A,nowhere,,\nlight,LX-SW/8:A,LX-D8/1:B,,twice")]
+    [InlineData("opera-house/plant.yaml", "lamp,LX-SW/7,off,,\nlamp,LX-SW/7,on,,")]
+    [InlineData("opera-house/plant.yaml", "loss,LX-SW/7:A,LX-D7/1:B,12 dB,\nreached,ZB7,no,,\nlook,LX-T,as described,,")]
+    public void What_explains_what_was_seen_follows_its_schema(string document, string seen)
+    {
+        string file = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".csv");
+        File.WriteAllText(file, $"test,at,seen,value,note\n{seen}\n");
+        try
+        {
+            Accept("locate", GalleryDocuments.Run(document, "locate", "--seen", file, "--plan", "--most", "1", "--format", "json"));
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Theory]
     [InlineData("plant", "parts")]
     [InlineData("strands", "strands")]
     [InlineData("findings", "findings")]

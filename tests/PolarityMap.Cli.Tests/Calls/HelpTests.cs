@@ -4,7 +4,7 @@ namespace PolarityMap.Cli.Tests.Calls;
 
 public sealed class HelpTests
 {
-    private static readonly string[] Names = ["check", "trace", "budget", "draw", "report", "separation", "export", "import", "explain", "data", "catalogue", "schema", "new"];
+    private static readonly string[] Names = ["check", "trace", "budget", "locate", "draw", "report", "separation", "export", "import", "explain", "data", "catalogue", "schema", "new"];
 
     public static TheoryData<string> Commands => [.. Names];
 
@@ -35,6 +35,8 @@ public sealed class HelpTests
             using var bench = new Workbench().With("as-built.yaml", plant);
             if (command != "new")
                 bench.With("plant.yaml", plant);
+            if (command == "locate")
+                bench.With("seen.csv", "test,at,seen\nlamp,SW-R/1,on\n").With("seen.yaml", "seen:\n  - { lamp: SW-R/1, is: on }\n");
             if (command == "import")
             {
                 bench.Run("export", "plant.yaml", "-o", "schedules.xlsx");

@@ -130,6 +130,7 @@ public sealed class LocateCommandTests
     [InlineData("locate plant.yaml --seen seen.csv --most 4", "--most 4 is not searched; expected 1, 2 or 3")]
     [InlineData("locate plant.yaml --seen seen.csv -o card.svg", "--output is for the card of --plan; add --plan")]
     [InlineData("locate plant.yaml --seen seen.csv --ask --format json", "--ask talks with you; leave out --format json")]
+    [InlineData("locate plant.yaml --seen seen.xlsx --ask", "--ask notes the answers, and nothing can be added to a workbook; name a .yaml or a .csv")]
     [InlineData("locate plant.yaml --seen seen.csv --ask --plan", "--ask talks with you; leave out --plan")]
     public void A_call_that_is_wrong_is_told_what_was_expected(string call, string said)
     {

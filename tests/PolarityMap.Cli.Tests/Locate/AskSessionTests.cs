@@ -175,6 +175,21 @@ public sealed class AskSessionTests
     }
 
     [Fact]
+    public void What_somebody_writes_into_the_file_while_a_question_stands_is_kept()
+    {
+        using Workbench bench = new Workbench().With("seen.yaml", LampOff);
+        bool first = true;
+        Ask(bench, "1\n", search: seen =>
+        {
+            if (first)
+                bench.With("seen.yaml", LampOff + "  - { look: TRUNK, is: as described }\n");
+            first = false;
+            return Search(seen);
+        });
+        Assert.Equal(LampOff + "  - { look: TRUNK, is: as described }\n  - { light: SW-L/1:A, seen: K-L/rear:1 }\n", bench.Read("seen.yaml"));
+    }
+
+    [Fact]
     public void The_cautions_for_light_are_said_before_the_first_question()
     {
         using Workbench bench = new Workbench();
