@@ -74,13 +74,16 @@ internal sealed class Seats
     public bool IsLoose(PortRef plug) => _plugs.At(plug) < 0 && _plugs.AdapterOf(plug) is null;
 
     /// <summary>
-    /// True when a plug goes into a port or adapter by its connector and key code, or as well as into the one that it belongs in:
-    /// what a hand cannot do is no mistake to look for. Plain and keyed go together only where the set lets them (common practice).
+    /// True when a plug goes into a port or adapter by its connector, pins and key code, or as well as into the one that it belongs
+    /// in: what a hand cannot do is no mistake to look for. Pinned does not seat in pinned (three public sources); plain and keyed go
+    /// together only where the set lets them (common practice).
     /// </summary>
     public bool GoesIn(Seat seat, PortRef target)
     {
         PortShape plug = _plant.Port(seat.Plug), own = _plant.Port(seat.Socket), other = _plant.Port(target);
         if (other.Connector != own.Connector && !MatingText.SameConnector(plug, other))
+            return false;
+        if (plug.Pinned == true && other.Pinned == true && own.Pinned != true)
             return false;
         if (!own.IsKeyed && !other.IsKeyed)
             return true;

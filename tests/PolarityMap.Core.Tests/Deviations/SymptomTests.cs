@@ -328,6 +328,24 @@ public sealed class SymptomTests
         Assert.DoesNotContain(context.All(), d => d.Kind.Name == "upside-down" && d.Text.Contains("DESK", StringComparison.Ordinal));
     }
 
+    // Source: interface facts 5, no. 14: pinned to pinned cannot seat. Unpinned to unpinned seats.
+    [Theory]
+    [InlineData("none", "pinned", 2)]
+    [InlineData("both", "unpinned", 0)]
+    public void Legs_that_pins_keep_apart_are_not_exchanged(string pins, string cassettes, int exchanges)
+    {
+        var bench = new Bench();
+        for (int n = 1; n <= 2; n++)
+        {
+            string own = n == 1 ? "none" : pins, rear = n == 1 ? "pinned" : cassettes;
+            bench.Add($"K{n}", "cassette", v => v.Set("wiring", "U1").Set("pins", rear)).Add($"Z{n}", "cassette", v => v.Set("wiring", "U1").Set("pins", rear))
+                .Add($"T{n}", "trunk", v => v.Set("type", "Type-B").Set("pins", own))
+                .Mate($"K{n}/rear", $"T{n}/near").Mate($"T{n}/far", $"Z{n}/rear");
+        }
+
+        Assert.Equal(exchanges, new DeviationContext(bench.Trace()).All().Count(d => d.Kind.Name == "legs-exchanged"));
+    }
+
     private static IEnumerable<(int Port, string Role)> Transmitters(Trial trial) => Enumerable.Range(1, 6).Select(p => trial.Answer(p, "Tx")!.Value);
 
     private static IEnumerable<string?> Lanes(Trial trial) => PartTables.FourLanes.Select(l => trial.From($"QL/1:{l.ReceptacleTx}"));
