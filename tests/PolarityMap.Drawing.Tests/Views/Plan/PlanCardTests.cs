@@ -54,7 +54,7 @@ public sealed class PlanCardTests
         string words = Words(sheets);
         Assert.All(s_explanations.Take(steps + 1), e => Assert.Contains(FieldWords.Wrong(e), words, StringComparison.OrdinalIgnoreCase));
         Assert.All(s_explanations.Take(steps + 1), e => Assert.Contains($"Mend: {FieldWords.Mends(e).Single()}", words, StringComparison.Ordinal));
-        Assert.Contains("None of what was found.", words, StringComparison.Ordinal);
+        Assert.Contains("None of what was found; note what you saw and search again.", words, StringComparison.Ordinal);
 
         // A number stands once before its step, again where the step goes on on another sheet, and once where it is gone to.
         string[] numbers = [.. sheets.SelectMany(Labels).Where(l => l.Anchor == Anchor.Middle).Select(l => l.Text)];
