@@ -4,7 +4,6 @@ using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Locate;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
-using PolarityMap.Documents.Observations;
 
 namespace PolarityMap.Cli.Input;
 

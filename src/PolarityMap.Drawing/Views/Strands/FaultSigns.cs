@@ -62,7 +62,7 @@ internal static class FaultSigns
             {
                 if (!strands.Contains(way.Strand))
                     continue;
-                foreach (FaultSign sign in Along(way, finding, ReferenceEquals(first[way.Strand], finding)))
+                foreach (FaultSign sign in Along(way, finding, ReferenceEquals(first.GetValueOrDefault(way.Strand), finding)))
                 {
                     if (taken.Add((sign.Row, sign.Spot)))
                         signs.Add(sign);
