@@ -71,6 +71,8 @@ public sealed class GraphPatch
         var outside = new SortedDictionary<int, int>();
         foreach (int index in site.Matings.Keys)
         {
+            if (index >= traced.Plant.Matings.Count)
+                continue;
             foreach ((int a, int b) in Joints(traced, traced.Plant.Matings[index]))
                 outside[a] = outside[b] = -1;
         }

@@ -8,14 +8,16 @@ internal sealed class Site
 {
     private readonly Dictionary<int, Part> _parts = [];
     private readonly Dictionary<int, Mating?> _matings = [];
+    private readonly HashSet<PortRef> _settled = [];
     private readonly Plant _plant;
+    private int _made;
 
     private Site(Plant plant) => _plant = plant;
 
     /// <summary>The parts that differ, by index.</summary>
     public IReadOnlyDictionary<int, Part> Parts => _parts;
 
-    /// <summary>The matings that differ, by index; null where one is pulled.</summary>
+    /// <summary>The matings that differ, by index; null where one is pulled. Those that are new follow those of the plant.</summary>
     public IReadOnlyDictionary<int, Mating?> Matings => _matings;
 
     /// <summary>Lays differences over a plant, one after the other; null when one of them cannot be.</summary>
@@ -30,6 +32,7 @@ internal sealed class Site
                 PlugsExchanged pair => site.Exchange(pair.A, pair.B, plugs),
                 PlugMoved move => site.Move(move.From, move.To, plugs),
                 PlugPulled pull => site.Pull(pull.Port, plugs),
+                PlugPut put => site.Put(put, plugs),
                 _ => false,
             };
             if (!done)
@@ -91,6 +94,70 @@ internal sealed class Site
         return true;
     }
 
+    /// <summary>
+    /// A plug that is mated already takes its mating along, so that strands are told in the same order. What waited in an adapter
+    /// or found a port taken does so no more.
+    /// </summary>
+    private bool Put(PlugPut put, PlugTable plugs)
+    {
+        bool whole = put.Position == 0;
+        OpenPlug? waiting = null;
+        if (Port(put.Port).IsAdapter)
+        {
+            waiting = _plant.OpenPlugs.FirstOrDefault(o => o.Adapter == put.Port && o.Plug != put.Plug && !_settled.Contains(o.Plug));
+            if (!whole || waiting is null || Port(waiting.Plug).Face != Port(put.Plug).Face)
+                return false;
+        }
+        else if (whole ? Port(put.Port).Face != Port(put.Plug).Face : Port(put.Plug).Face != Face.Simplex || put.Position > Port(put.Port).Face.Count)
+        {
+            return false;
+        }
+
+        PortRef other = waiting?.Plug ?? put.Port;
+        int at = IndexOf(put.Plug, plugs);
+        if (IsTaken(put, at, plugs) || KeysBetween(put.Plug, other, put.Port) is not { } keys)
+            return false;
+        Mating? before = at >= 0 ? MatingNow(at) : null;
+        SourcePlace place = before?.Place ?? PlaceOf(put.Plug);
+        PortRef? through = waiting is null ? null : put.Port;
+        _matings[before is not null ? at : _plant.Matings.Count + _made++] = before?.A == put.Plug
+            ? new Mating(put.Plug, other, keys, place) { PositionOfB = put.Position, Through = through }
+            : new Mating(other, put.Plug, keys, place) { PositionOfA = put.Position, Through = through };
+        _settled.Add(put.Plug);
+        if (waiting is not null)
+            _settled.Add(waiting.Plug);
+        return true;
+    }
+
+    /// <summary>True when something sits in the port, or in the position of it that is meant, that is not the plug itself.</summary>
+    private bool IsTaken(PlugPut put, int own, PlugTable plugs)
+    {
+        if (IndexOf(put.Port, plugs) is >= 0 and int whole && whole != own)
+            return true;
+        if (Port(put.Port).IsAdapter || Port(put.Port).Face.Family != ConnectorFamily.Duplex)
+            return false;
+        for (int i = 0; i < _plant.Matings.Count + _made; i++)
+        {
+            if (i == own || MatingNow(i) is not { } mating)
+                continue;
+            int position = mating.A == put.Port ? mating.PositionOfA : mating.B == put.Port ? mating.PositionOfB : 0;
+            if (position > 0 && (put.Position == 0 || position == put.Position))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>How the keys come to lie; null for two array plugs without an adapter that says so.</summary>
+    private Keying? KeysBetween(PortRef plug, PortRef other, PortRef into) =>
+        Port(plug).Face.Family != ConnectorFamily.Array ? Keying.Aligned : Port(into).Keys ?? Port(other).Keys;
+
+    /// <summary>The stop that brought a plug to where it found no room, or where it waits; else its cable's place.</summary>
+    private SourcePlace PlaceOf(PortRef plug) =>
+        _plant.Clashes.FirstOrDefault(c => c.Refused == plug)?.Place
+        ?? _plant.OpenPlugs.FirstOrDefault(o => o.Plug == plug)?.Place
+        ?? _plant.Parts[plug.Part].Place;
+
     /// <summary>The mating that a port is in now, given what has moved already.</summary>
     private int IndexOf(PortRef port, PlugTable plugs)
     {
@@ -130,13 +197,17 @@ internal sealed class Site
         Part[] parts = [.. _plant.Parts];
         foreach ((int index, Part part) in _parts)
             parts[index] = part;
-        var matings = new List<Mating>(_plant.Matings.Count);
-        for (int i = 0; i < _plant.Matings.Count; i++)
+        var matings = new List<Mating>(_plant.Matings.Count + _made);
+        for (int i = 0; i < _plant.Matings.Count + _made; i++)
         {
             if (MatingNow(i) is { } mating)
                 matings.Add(mating);
         }
 
-        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], [.. _plant.OpenPlugs], [.. _plant.Clashes], [.. _plant.Links]);
+        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], OpenPlugs(), Clashes(), [.. _plant.Links]);
     }
+
+    private OpenPlug[] OpenPlugs() => [.. _plant.OpenPlugs.Where(o => !_settled.Contains(o.Plug))];
+
+    private PortClash[] Clashes() => [.. _plant.Clashes.Where(c => c.Refused is not { } refused || !_settled.Contains(refused))];
 }
