@@ -25,6 +25,10 @@ internal static class ChangeWords
             : $"the {context.Plant.Port(plug).Name} end of {cable}";
     }
 
+    /// <summary>Where the end of a cable is, in few words: <c>in K-1/3</c>, or <c>at its far end</c> where it is plugged into nothing.</summary>
+    public static string In(ChangeContext context, PortRef plug) =>
+        Socket(context, plug) is { } socket ? $"in {context.Plant.Address(socket)}" : $"at its {context.Plant.Port(plug).Name} end";
+
     /// <summary>The port or adapter that a plug sits in; null where it sits in none.</summary>
     public static PortRef? Socket(ChangeContext context, PortRef plug)
     {

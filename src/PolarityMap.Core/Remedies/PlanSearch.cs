@@ -20,6 +20,7 @@ internal sealed class PlanSearch(ChangeContext context, Prover prover, SetSearch
     private const int MostSteps = 24;
 
     private readonly HashSet<int> _wanted = [.. wanted];
+    private readonly HashSet<int> _cleared = [];
     private int _checks = MostChecks;
 
     /// <summary>The best plan found, or null when nothing clears anything.</summary>
@@ -143,11 +144,12 @@ internal sealed class PlanSearch(ChangeContext context, Prover prover, SetSearch
         Proof proof = prover.Judge(after.Context, after.Findings);
         if (!proof.IsSound)
             return null;
+        _cleared.UnionWith(proof.Cleared);
         IEnumerable<PlanStep> steps = plan.Select(c => new PlanStep(c, ClearedBy(c, plan, proof)));
         return new RemedyPlan(
             [.. steps.OrderByDescending(s => s.Clears.Count)],
             proof.Cleared,
-            [.. wanted.Where(i => !proof.Cleared.Contains(i))],
+            [.. wanted.Where(i => !_cleared.Contains(i))],
             after);
     }
 
@@ -160,7 +162,7 @@ internal sealed class PlanSearch(ChangeContext context, Prover prover, SetSearch
         if (plan.Count == 1)
             return whole.Cleared;
         if (plan.Count > MostSteps)
-            return [.. whole.Cleared.Where(i => sets.Singles.Any(s => s.Change.Id == change.Id && s.Clears.Contains(i)))];
+            return [.. sets.ClearedByLight(change).Where(_cleared.Contains)];
         Proof without = Check([.. plan.Where(c => c.Id != change.Id)]);
         return [.. whole.Cleared.Where(i => !without.Cleared.Contains(i))];
     }

@@ -1,10 +1,15 @@
+using PolarityMap.Core.Checks;
+
 namespace PolarityMap.Core.Remedies;
 
 /// <summary>How far to search.</summary>
 public sealed record RemedyOptions
 {
-    /// <summary>The most positions that are traced and checked again for proofs, over all of them.</summary>
-    private const int MostPositions = 2_000_000;
+    /// <summary>The most work for all proofs together: a proof takes about as much as the plant has positions, and more where much is found.</summary>
+    private const int MostWork = 20_000_000;
+
+    /// <summary>The work of a finding beside that of a position.</summary>
+    private const int WorkOfFinding = 100;
 
     /// <summary>The most changes in a set.</summary>
     public int MostChanges { get; init; } = 3;
@@ -21,6 +26,7 @@ public sealed record RemedyOptions
     /// <summary>The findings to clear; null for all.</summary>
     public Func<int, bool>? Wanted { get; init; }
 
-    /// <summary>How many sets may be proved in a plant of so many positions.</summary>
-    internal int ProofsFor(int positions) => MostProofs ?? Math.Clamp(MostPositions / Math.Max(1, positions), 200, 3000);
+    /// <summary>How many sets may be proved in a plant.</summary>
+    internal int ProofsFor(CheckReport report) =>
+        MostProofs ?? Math.Clamp(MostWork / (report.Traced.Graph.PositionCount + (WorkOfFinding * report.Findings.Count) + 1), 30, 500);
 }

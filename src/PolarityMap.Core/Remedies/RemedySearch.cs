@@ -19,7 +19,7 @@ public sealed class RemedySearch
         _report = report;
         _options = options ?? new RemedyOptions();
         _context = new ChangeContext(report.Context);
-        _prover = new Prover(_context, report, _options.ProofsFor(report.Traced.Graph.PositionCount));
+        _prover = new Prover(_context, report, _options.ProofsFor(report));
         _sets = new SetSearch(_context, new MeantEnds(report.Traced), _prover, _options);
     }
 
@@ -47,7 +47,12 @@ public sealed class RemedySearch
         }
 
         RemedyPlan? plan = withPlan ? new PlanSearch(_context, _prover, _sets, wanted).Run() : null;
-        FindingRemedies[] remedies = [.. Enumerable.Range(0, goals.Length).Select(g => new FindingRemedies(wanted[g], SetsFor(wanted[g], plan), tried[g], complete[g]))];
+        Dictionary<int, List<ChangeId>> planned = Planned(plan);
+        FindingRemedies[] remedies =
+        [
+            .. Enumerable.Range(0, goals.Length).Select(g => new FindingRemedies(
+                wanted[g], SetsFor(wanted[g], planned.GetValueOrDefault(wanted[g], [])), tried[g], complete[g])),
+        ];
         return new RemedyResult(_report, remedies, plan, new RemedyWork(_sets.Trials, _prover.Made, Bound(unproved, complete)));
     }
 
@@ -55,22 +60,40 @@ public sealed class RemedySearch
     /// The sets that clear a finding: none that holds a smaller one, and none of more changes that is not less work than all of
     /// fewer.
     /// </summary>
-    private List<RemedySet> SetsFor(int finding, RemedyPlan? plan)
+    /// <param name="finding">Index of the finding.</param>
+    /// <param name="planned">What the plan does about it.</param>
+    private List<RemedySet> SetsFor(int finding, List<ChangeId> planned)
     {
         var kept = new List<RemedySet>();
-        foreach (var size in _sets.Found.Where(s => s.Clears.Contains(finding)).GroupBy(s => s.Changes.Count).OrderBy(g => g.Key))
+        foreach (var size in _sets.FoundFor(finding).GroupBy(s => s.Changes.Count).OrderBy(g => g.Key))
         {
             int limit = kept.Count == 0 ? int.MaxValue : kept.Min(k => k.Minutes);
             RemedySet[] smaller = [.. kept];
             kept.AddRange(size.Where(s => s.Minutes < limit && !smaller.Any(k => Holds(s, k))));
         }
 
-        ChangeId[] planned = plan is null ? [] : [.. plan.Steps.Where(s => s.Clears.Contains(finding)).Select(s => s.Change.Id)];
         return [.. kept
-            .OrderBy(s => s.Changes.Count == planned.Length && s.Changes.All(c => planned.Contains(c.Id)) ? 0 : 1)
+            .OrderBy(s => s.Changes.Count == planned.Count && s.Changes.All(c => planned.Contains(c.Id)) ? 0 : 1)
             .ThenByDescending(s => s.Clears.Count)
             .ThenBy(s => s.Weight)
             .ThenBy(s => s.Minutes)];
+    }
+
+    /// <summary>For each finding the changes of the plan without which it stays.</summary>
+    private static Dictionary<int, List<ChangeId>> Planned(RemedyPlan? plan)
+    {
+        var planned = new Dictionary<int, List<ChangeId>>();
+        foreach (PlanStep step in plan?.Steps ?? [])
+        {
+            foreach (int finding in step.Clears)
+            {
+                if (!planned.TryGetValue(finding, out List<ChangeId>? changes))
+                    planned[finding] = changes = [];
+                changes.Add(step.Change.Id);
+            }
+        }
+
+        return planned;
     }
 
     private static bool Holds(RemedySet set, RemedySet smaller) => smaller.Changes.All(c => set.Changes.Any(s => s.Id == c.Id));

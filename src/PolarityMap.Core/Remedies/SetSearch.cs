@@ -9,7 +9,9 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
     private readonly LightTrial _trial = new(context, meant, prover.Known);
     private readonly Dictionary<ChangeId, Single> _singles = [];
     private readonly List<RemedySet> _found = [];
+    private readonly Dictionary<int, List<RemedySet>> _foundFor = [];
     private readonly HashSet<(ChangeId, ChangeId, ChangeId)> _tried = [];
+    private readonly HashSet<int> _unproved = [];
     private readonly List<Change> _set = [];
     private Pools? _pools;
     private int _trialsLeft;
@@ -29,6 +31,12 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
 
     /// <summary>Every single change that was tried and leads to something.</summary>
     public IEnumerable<Single> Singles => _singles.Values.Where(s => s.Clears.Count > 0);
+
+    /// <summary>The findings that a change clears by itself, as far as light tells.</summary>
+    public IReadOnlyList<int> ClearedByLight(Change change) => _singles.TryGetValue(change.Id, out Single? single) ? single.Clears : [];
+
+    /// <summary>The sets that were proved to clear a finding.</summary>
+    public IReadOnlyList<RemedySet> FoundFor(int finding) => _foundFor.TryGetValue(finding, out List<RemedySet>? sets) ? sets : [];
 
     /// <summary>How many sets were tried on light.</summary>
     public int Trials { get; private set; }
@@ -74,8 +82,10 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
         {
             foreach (List<Single> queue in queues.Values.Where(q => q.Count > round))
             {
-                if (asked.Add(queue[round].Change.Id) && !TryProve([queue[round].Change]))
-                    left++;
+                if (!asked.Add(queue[round].Change.Id) || TryProve([queue[round].Change]))
+                    continue;
+                _unproved.UnionWith(queue[round].Clears);
+                left++;
             }
         }
 
@@ -88,12 +98,15 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
     /// <returns>How many sets of two, of three and so on were tried, and whether none was left out.</returns>
     public (IReadOnlyList<int> Tried, bool IsComplete) TrySets(Goal goal)
     {
+        // Of changes that light speaks for and that were not proved none can be called more work than the sets to come.
         var tried = new List<int>();
+        if (FoundFor(goal.Index).Count == 0 && _unproved.Contains(goal.Index))
+            return (tried, false);
         _trialsLeft = options.MostTrialsEach;
         _isComplete = true;
         for (int size = 2; size <= options.MostChanges && _isComplete; size++)
         {
-            int limit = _found.Where(f => f.Clears.Contains(goal.Index)).Select(f => f.Minutes).DefaultIfEmpty(int.MaxValue).Min();
+            int limit = FoundFor(goal.Index).Select(f => f.Minutes).DefaultIfEmpty(int.MaxValue).Min();
             int before = Trials;
             var passed = new List<Change[]>();
             _tried.Clear();
@@ -112,8 +125,19 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
         if (prover.Prove(changes) is not { } proof)
             return false;
         if (!known && proof.IsSound && proof.Cleared.Count > 0)
-            _found.Add(new RemedySet([.. ChangeContext.InOrder(changes)], proof.Cleared, proof.Proven));
+            Keep(new RemedySet([.. ChangeContext.InOrder(changes)], proof.Cleared, proof.Proven));
         return true;
+    }
+
+    private void Keep(RemedySet set)
+    {
+        _found.Add(set);
+        foreach (int finding in set.Clears)
+        {
+            if (!_foundFor.TryGetValue(finding, out List<RemedySet>? sets))
+                _foundFor[finding] = sets = [];
+            sets.Add(set);
+        }
     }
 
     private void TrySingle(Goal goal, Change change)

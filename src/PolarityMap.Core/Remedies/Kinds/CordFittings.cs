@@ -20,7 +20,7 @@ internal sealed class CordFittings : ChangeKind
         string near = Wanted(context, new PortRef(part, 0)), far = Wanted(context, new PortRef(part, 1));
         if (near == cord.Shape.Ports[0].Connector && far == cord.Shape.Ports[1].Connector)
             yield break;
-        string plugs = near == far ? $"{near} plugs" : $"{near} at one end and {far} at the other";
+        string plugs = near == far ? $"{near} plugs" : $"{near} {ChangeWords.In(context, new PortRef(part, 0))} and {far} {ChangeWords.In(context, new PortRef(part, 1))}";
         string text = $"put a cord with {plugs} in the place of {ChangeWords.Name(context.Plant, part)}";
         if (context.Alter(this, part, text, PartWork.Replace(cord), $"{near} {far}", new Setting("connector", near), new Setting("far-connector", far)) is { } change)
             yield return change;

@@ -5,7 +5,10 @@ using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Remedies.Kinds;
 
-/// <summary>A part of another fibre class: one that the plant has elsewhere, or that an application of its strands is specified for.</summary>
+/// <summary>
+/// A part of another fibre class: one that its strands have elsewhere, or that an application of theirs is specified for. Never a
+/// lower class of the same core: it would take from the channel what the better fibre was bought for.
+/// </summary>
 internal sealed class OtherFibre : ChangeKind
 {
     public override string Name => "other-fibre";
@@ -20,15 +23,19 @@ internal sealed class OtherFibre : ChangeKind
         if (fibred.Fibre is null || PartKinds.Find(fibred.Kind) is not { } kind || !kind.Has("fibre"))
             yield break;
         SortedSet<string> wanted = Classes(context, part);
-        foreach (FibreClass fibre in FibreClass.All)
+        foreach (FibreClass fibre in InOrder())
         {
-            if (fibre == fibred.Fibre || !wanted.Contains(fibre.Name))
+            if (!wanted.Contains(fibre.Name) || (fibre.Core == fibred.Fibre.Core && fibre.Rank <= fibred.Fibre.Rank))
                 continue;
             string text = $"put {ChangeWords.A(ChangeWords.Noun(fibred))} of {fibre} in the place of {ChangeWords.Name(context.Plant, part)}";
             if (context.Alter(this, part, text, PartWork.Replace(fibred), fibre.Name, new Setting("fibre", fibre.Name)) is { } change)
                 yield return change;
         }
     }
+
+    /// <summary>Multimode as far as need be, single-mode from the best, which is what one buys.</summary>
+    private static IEnumerable<FibreClass> InOrder() =>
+        FibreClass.All.Where(f => f.IsMultimode).Concat(FibreClass.All.Where(f => !f.IsMultimode).OrderByDescending(f => f.Rank));
 
     /// <summary>The classes on the strands of a part, and those that the applications at their ends are specified for.</summary>
     private static SortedSet<string> Classes(ChangeContext context, int part)

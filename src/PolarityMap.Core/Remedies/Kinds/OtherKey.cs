@@ -35,8 +35,8 @@ internal sealed class OtherKey : ChangeKind
         {
             "none" => "a cord with plain plugs",
             "both" => $"a cord keyed {near} at both ends",
-            "near" => $"a cord keyed {near} at {ChangeWords.End(context, new PortRef(part, 0))} and plain at the other",
-            _ => $"a cord keyed {far} at {ChangeWords.End(context, new PortRef(part, 1))} and plain at the other",
+            "near" => $"a cord keyed {near} {ChangeWords.In(context, new PortRef(part, 0))} and plain at its other end",
+            _ => $"a cord keyed {far} {ChangeWords.In(context, new PortRef(part, 1))} and plain at its other end",
         };
         var settings = new List<Setting> { new("keyed", ends) };
         if ((near ?? far) is { } code && KeyNow(context, part) != code)

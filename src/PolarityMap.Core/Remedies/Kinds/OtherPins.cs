@@ -43,7 +43,7 @@ internal sealed class OtherPins : ChangeKind
     {
         "none" => "without pins",
         "both" => "with pins at both ends",
-        "near" or "far" when context.Plant.Parts[part].Shape.Ports.Count == 2 => $"with pins only at {ChangeWords.End(context, new PortRef(part, word == "near" ? 0 : 1))}",
+        "near" or "far" when context.Plant.Parts[part].Shape.Ports.Count == 2 => $"with pins only {ChangeWords.In(context, new PortRef(part, word == "near" ? 0 : 1))}",
         "near" or "far" => $"with pins at its {word} end only",
         "pinned" => "with pins",
         _ => "without pins",

@@ -52,7 +52,7 @@ internal sealed class OtherPolish : ChangeKind
         if (far is null || far == near)
             return $"put {ChangeWords.A(noun)} with {near} end faces {place}";
         return polished.Shape.Ports.Count == 2
-            ? $"put {ChangeWords.A(noun)} {place} whose end face is {near} at {ChangeWords.End(context, new PortRef(part, 0))} and {far} at {ChangeWords.End(context, new PortRef(part, 1))}"
-            : $"put {ChangeWords.A(noun)} with {near} end faces at its near end and {far} ones at its far end {place}";
+            ? $"put {ChangeWords.A(noun)} {place} that is {near} {ChangeWords.In(context, new PortRef(part, 0))} and {far} {ChangeWords.In(context, new PortRef(part, 1))}"
+            : $"put {ChangeWords.A(noun)} {place} that is {near} at its near end and {far} at its far end";
     }
 }

@@ -13,7 +13,7 @@ internal sealed class PatchMoved : ChangeKind
 
     public override string Title => "a cord moved to a free port";
 
-    public override bool MayClear(Rule rule) => rule.Family is "mechanical" or "fibre" or "loss" || rule.Code == "S01";
+    public override bool MayClear(Rule rule) => rule.Family is "mechanical" or "fibre" || rule.Code == "S01";
 
     public override IEnumerable<Change> AtPort(ChangeContext context, PortRef port)
     {

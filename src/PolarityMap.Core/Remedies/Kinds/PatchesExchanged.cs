@@ -13,7 +13,7 @@ internal sealed class PatchesExchanged : ChangeKind
 
     public override string Title => "two cords exchanged";
 
-    public override bool MayClear(Rule rule) => rule.Family is "mechanical" or "fibre" or "loss" || rule.Code == "S01";
+    public override bool MayClear(Rule rule) => rule.Family is "mechanical" or "fibre" || rule.Code == "S01";
 
     public override IEnumerable<Change> AtPort(ChangeContext context, PortRef port)
     {
