@@ -23,6 +23,7 @@ public static class Application
         new CheckCommand(),
         new TraceCommand(),
         new BudgetCommand(),
+        new RemedyCommand(),
         new DrawCommand(),
         new ReportCommand(),
         new SeparationCommand(),

@@ -18,6 +18,9 @@ public abstract class ChangeKind
     /// <summary>Where facts about it come from. No published figures for the work were found.</summary>
     public virtual string Source => "common practice";
 
+    /// <summary>What to mind while doing it beside what holds for all work on fibre; null for nothing more.</summary>
+    public virtual string? Caution => null;
+
     /// <summary>True for a kind that is worth trying where only a look at parts and plugs tells the fault, as at two polishes that meet.</summary>
     public abstract bool MayClear(Rule rule);
 

@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Remedies;
 
@@ -46,6 +47,28 @@ public sealed record RemedyPlan(IReadOnlyList<PlanStep> Steps, IReadOnlyList<int
 {
     /// <summary>The work it makes, in minutes. Common practice.</summary>
     public int Minutes => Steps.Sum(s => s.Change.Minutes);
+
+    /// <summary>The changes in the order in which they are laid.</summary>
+    public IReadOnlyList<Change> Changes => [.. ChangeContext.InOrder(Steps.Select(s => s.Change))];
+
+    /// <summary>
+    /// True when a plant that was read again is as proved: the same parts, the same links proven, the same findings about the same
+    /// things.
+    /// </summary>
+    public bool IsReachedBy(CheckReport other)
+    {
+        IReadOnlyList<Part> parts = After.Traced.Plant.Parts, others = other.Traced.Plant.Parts;
+        return parts.Select(p => p.Name).SequenceEqual(others.Select(p => p.Name))
+            && After.Context.Outcomes.All.Select(o => o.IsProven).SequenceEqual(other.Context.Outcomes.All.Select(o => o.IsProven))
+            && SubjectsOf(After).SetEquals(SubjectsOf(other));
+    }
+
+    /// <summary>Places in the document do not count: lines were added to it.</summary>
+    private static HashSet<(string, Subject)> SubjectsOf(CheckReport report) =>
+    [
+        .. report.Findings.SelectMany(f => Subjects.Of(report.Context, f), (f, subject) =>
+            (f.Rule.Code, subject.Kind == SubjectKind.Line ? subject with { A = 0, B = 0 } : subject)),
+    ];
 }
 
 /// <summary>How much was tried.</summary>

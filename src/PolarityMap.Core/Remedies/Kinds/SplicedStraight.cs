@@ -12,6 +12,8 @@ internal sealed class SplicedStraight : ChangeKind
 
     public override string Title => "fibres spliced number to number";
 
+    public override string Caution => RemedyCautions.Shards;
+
     public override bool MayClear(Rule rule) => false;
 
     public override IEnumerable<Change> AtPart(ChangeContext context, int part)

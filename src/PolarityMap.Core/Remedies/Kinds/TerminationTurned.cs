@@ -16,6 +16,8 @@ internal sealed class TerminationTurned : ChangeKind
 
     public override string Title => "the adapters of a termination turned, or its fibres laid anew";
 
+    public override string Caution => RemedyCautions.Shards;
+
     public override bool MayClear(Rule rule) => false;
 
     public override IEnumerable<Change> AtPart(ChangeContext context, int part)
