@@ -55,8 +55,14 @@ public static class OverlayEditor
             return;
         }
 
-        if (section.Value is not YamlMapping lists || !writer.IsBlock(lists, "the as-built section is written in braces"))
+        if (!writer.IsBlock(section.Value, "the as-built section is written in braces"))
             return;
+        if (section.Value is not YamlMapping lists)
+        {
+            writer.Refuse(section.Value.Place, "there is a list where the parts of an as-built section were expected");
+            return;
+        }
+
         foreach (string key in DocumentKeys.OfAsBuilt)
         {
             OverlayEntry[] own = [.. entries.Where(e => OverlayText.KeyOf(e) == key)];
@@ -84,10 +90,12 @@ public static class OverlayEditor
 
         if (!writer.IsBlock(list.Value, $"the list '{key}' is written in brackets"))
             return;
-        if (list.Value is YamlMapping parts)
+        if (list.Value is YamlMapping parts && key == DocumentKeys.Parts)
             WriteParts(writer, parts, entries.OfType<PartEntry>());
-        else if (list.Value is YamlSequence items)
+        else if (list.Value is YamlSequence items && key != DocumentKeys.Parts)
             writer.InsertAfter(items, entries.SelectMany(e => OverlayText.EntryLines(e, items.Place.Column - 1)));
+        else
+            writer.Refuse(list.Value.Place, $"what stands under '{key}' is of another form than expected");
     }
 
     /// <summary>A part that has an entry has its attributes changed in it; the others get an entry of their own.</summary>
