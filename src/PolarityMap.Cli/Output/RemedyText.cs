@@ -91,7 +91,7 @@ internal sealed class RemedyText(CommandContext context, bool all)
         Out.WriteLine(finding.Rule.Severity == Severity.Error ? _paint.Error(head) : _paint.Warning(head));
         Out.WriteLine($"  {finding.Place}: {finding.Message}");
         if (first.Sets.Count == 0)
-            Wrapped.Write(Out, result.Plan?.Clears.Contains(first.Finding) == true ? "see the plan, which was proved as a whole" : RemedyWords.Nothing(finding, first), "  remedy  ");
+            WriteNone(result, finding, first);
         int shown = all ? first.Sets.Count : Math.Min(first.Sets.Count, MostSets);
         for (int i = 0; i < shown; i++)
             WriteSet(result, first.Sets[i], i == 0 ? "  remedy  " : "  or      ");
@@ -99,6 +99,14 @@ internal sealed class RemedyText(CommandContext context, bool all)
             Out.WriteLine($"          and {first.Sets.Count - shown} more, which --all shows");
         if (group.Length > 1)
             WriteAlike(result, group);
+    }
+
+    private void WriteNone(RemedyResult result, Finding finding, FindingRemedies remedies)
+    {
+        if (result.Plan?.Clears.Contains(remedies.Finding) == true)
+            Wrapped.Write(Out, "that of the plan, which was proved as a whole", "  remedy  ");
+        else
+            Wrapped.Write(Out, RemedyWords.Nothing(finding, remedies), "  none    ");
     }
 
     private void WriteSet(RemedyResult result, RemedySet set, string head)
@@ -126,6 +134,6 @@ internal sealed class RemedyText(CommandContext context, bool all)
             Out.WriteLine(_paint.Good($"The plan is in {written}, under as-built. 'polaritymap check {written}' checks it."));
         else if (result.Plan is not null)
             Out.WriteLine(_paint.Faint($"'polaritymap remedy {path} --apply' writes the plan into the document, under as-built."));
-        Out.WriteLine(_paint.Faint("Minutes are common practice: an order and not a measurement."));
+        Out.WriteLine(_paint.Faint("Each remedy was proved so. Minutes are common practice: an order and not a measurement."));
     }
 }

@@ -74,7 +74,7 @@ internal sealed class Prover
                 cleared.Add(i);
         }
 
-        return new Proof(cleared, raised, LosesLinks(after), after.Outcomes.All.Count(o => o.IsProven));
+        return new Proof(cleared, raised, LosesLinks(after), new CheckReport(after.Traced, after, findings, []).Proven);
     }
 
     private bool LosesLinks(CheckContext after)

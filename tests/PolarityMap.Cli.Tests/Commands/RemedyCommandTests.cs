@@ -153,20 +153,23 @@ public sealed class RemedyCommandTests
     [Fact]
     public void Apply_names_plugs_where_a_move_of_the_author_would_come_after_an_exchange()
     {
-        // What the author moved sits in port 2, and the remedy exchanges ports 2 and 3: an exchange is laid before a move.
+        // What the author moved sits in port 3, and the remedy exchanges ports 2 and 3: an exchange is laid before a move. The left
+        // ends are in rooms of their own, where nobody takes one for another.
         const string document = """
             plant: Three cords
             parts:
-              L: { kind: duplex interface, ports: 4 }
+              L1: { kind: duplex interface, room: One }
+              L2: { kind: duplex interface, room: Two }
+              L3: { kind: duplex interface, room: Three }
               R: { kind: duplex interface, ports: 4 }
             runs:
-              - L/1, A-to-B cord 2 m, R/1
-              - L/2, A-to-B cord 2 m, R/4
-              - L/3, A-to-B cord 2 m, R/2
+              - L1/1, A-to-B cord 2 m, R/1
+              - L2/1, A-to-B cord 2 m, R/4
+              - L3/1, A-to-B cord 2 m, R/2
             links:
-              - L/1 to R/1
-              - L/2 to R/2
-              - L/3 to R/3
+              - L1/1 to R/1
+              - L2/1 to R/2
+              - L3/1 to R/3
             as-built:
               moved:
                 - R/4 to R/3
