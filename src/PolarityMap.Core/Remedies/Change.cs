@@ -22,6 +22,9 @@ public sealed record Change(ChangeId Id, ChangeKind Kind, IReadOnlyList<int> Par
     /// <summary>How many things the hand does: a set of cords that are exchanged for others counts each of them.</summary>
     public int Weight { get; init; } = 1;
 
+    /// <summary>What makes a part another one, so that two such changes of one part can be made one.</summary>
+    internal IReadOnlyList<Setting> Settings { get; init; } = [];
+
     /// <summary>
     /// True when both can be done: they change neither the same position nor the same part. What one does to the work of the
     /// other, at one place, is not tried.

@@ -19,6 +19,7 @@ public sealed class ChangeContext
     private readonly Dictionary<int, IReadOnlyList<Change>> _atPart = [];
     private readonly Dictionary<PortRef, IReadOnlyList<Change>> _atPort = [];
     private readonly Dictionary<ChangeId, Change> _known = [];
+    private readonly Dictionary<Face, List<PortRef>> _free = [];
     private HashSet<PortRef>? _taken;
 
     public ChangeContext(CheckContext check)
@@ -85,7 +86,46 @@ public sealed class ChangeContext
     {
         if (Differences(part, settings) is not { } differences || PatchOf(differences) is not { } patch)
             return null;
-        return new Change(new ChangeId(ChangeCatalogue.IndexOf(kind), part, -1, variant), kind, [part], text, differences, patch, minutes);
+        return new Change(new ChangeId(ChangeCatalogue.IndexOf(kind), part, -1, variant), kind, [part], text, differences, patch, minutes) { Settings = [.. settings] };
+    }
+
+    /// <summary>
+    /// Two changes of one part as one: a cord of the other type that also has the other key. Null where they are not of one part,
+    /// or contradict each other.
+    /// </summary>
+    internal Change? Merged(Change one, Change other)
+    {
+        if (one.Settings.Count == 0 || other.Settings.Count == 0 || one.Parts is not [var part] || other.Parts is not [var same] || part != same)
+            return null;
+        Setting[] more = [.. other.Settings.Where(s => !one.Settings.Contains(s))];
+        if (more.Any(m => one.Settings.Any(s => s.Attribute == m.Attribute)))
+            return null;
+
+        // The more work of the two has the other done with it: either way another part is put in the place.
+        (Change first, Change second) = one.Minutes >= other.Minutes ? (one, other) : (other, one);
+        return Alter(first.Kind, part, $"{first.Text}, and in the same go {second.Text}", first.Minutes, $"{first.Id.Variant} with {second.Id.Kind} {second.Id.Variant}", [.. one.Settings, .. more]);
+    }
+
+    /// <summary>Free ports of the plant that a plug of this face goes into; one more than few where there are more.</summary>
+    internal IReadOnlyList<PortRef> FreeSockets(Face face)
+    {
+        if (_free.TryGetValue(face, out List<PortRef>? known))
+            return known;
+        _free[face] = known = [];
+        for (int part = 0; part < Plant.Parts.Count; part++)
+        {
+            for (int i = 0; i < Plant.Parts[part].Shape.Ports.Count; i++)
+            {
+                var port = new PortRef(part, i);
+                if (Plant.Port(port).Face != face || !ChangeWords.IsSocket(Plant, port) || !IsFree(port))
+                    continue;
+                known.Add(port);
+                if (known.Count > FewPorts)
+                    return known;
+            }
+        }
+
+        return known;
     }
 
     /// <summary>A change of what is plugged where; null when it cannot be or changes nothing.</summary>

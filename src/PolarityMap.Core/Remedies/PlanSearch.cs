@@ -26,7 +26,8 @@ internal sealed class PlanSearch(ChangeContext context, Prover prover, SetSearch
     /// <summary>The best plan found, or null when nothing clears anything.</summary>
     public RemedyPlan? Run()
     {
-        List<Change>? plan = Accepted(Cover.Of(Choices()));
+        List<Cover.Choice> choices = Choices();
+        List<Change>? plan = Accepted(Merged(Cover.Of(choices), choices));
         return plan is null ? null : Finish(WithoutNeedless(plan));
     }
 
@@ -79,6 +80,33 @@ internal sealed class PlanSearch(ChangeContext context, Prover prover, SetSearch
         Change[] whole = [shared, .. chosen.SelectMany(c => c.Changes)];
         if (chosen.SelectMany(c => c.Clears).Distinct().Count() == raised.Length && whole.Skip(1).All(shared.GoesWith))
             sets.TryProve(whole);
+    }
+
+    /// <summary>
+    /// The chosen sets, where one of them changes a part that another one, which clears something more, would have to change as
+    /// well: the part is then exchanged once, for one that is right in both.
+    /// </summary>
+    private List<Cover.Choice> Merged(List<Cover.Choice> chosen, List<Cover.Choice> choices)
+    {
+        var covered = new HashSet<int>(chosen.SelectMany(c => c.Clears));
+        foreach (Cover.Choice more in choices.Where(c => c.Changes.Count == 1))
+        {
+            if (more.Clears.All(covered.Contains))
+                continue;
+            for (int i = 0; i < chosen.Count && _checks > 0; i++)
+            {
+                if (chosen[i].Changes is not [var own] || own.Parts[0] != more.Changes[0].Parts[0] || context.Merged(own, more.Changes[0]) is not { } both)
+                    continue;
+                int[] clears = [.. chosen[i].Clears.Union(more.Clears)];
+                if (Check([both]) is not { IsSound: true } proof || !clears.All(proof.Cleared.Contains))
+                    continue;
+                chosen[i] = new Cover.Choice([both], clears);
+                covered.UnionWith(clears);
+                break;
+            }
+        }
+
+        return chosen;
     }
 
     /// <summary>

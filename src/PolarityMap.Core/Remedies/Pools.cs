@@ -26,6 +26,8 @@ internal sealed class Pools(ChangeContext context, MeantEnds meant, LightTrial t
     public IReadOnlyList<Change> OfPlaces(FindingPlaces places)
     {
         var pool = new Gathering();
+        if (!ChangeCatalogue.All.Any(k => k.MayClear(places.Rule)))
+            return pool.All;
         foreach (int part in places.Parts)
             pool.Add(context.AtPart(part).Where(c => c.Kind.MayClear(places.Rule)));
         Change[] alone = [.. pool.All];

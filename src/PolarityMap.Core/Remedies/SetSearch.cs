@@ -66,16 +66,15 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
     public int ProveSingles(IReadOnlyList<Goal> goals)
     {
         var queues = new Dictionary<int, List<Single>>();
+        IEnumerable<Single> promising = _singles.Values.Where(s => s.IsClean).OrderByDescending(s => s.Clears.Count).ThenBy(s => s.Change.Minutes);
         foreach (Goal goal in goals)
             queues[goal.Index] = [];
-        foreach (Single single in _singles.Values.Where(s => s.IsClean))
+        foreach (Single single in promising)
         {
             foreach (int finding in single.Clears)
                 queues[finding].Add(single);
         }
 
-        foreach (List<Single> queue in queues.Values)
-            queue.Sort((a, b) => a.Clears.Count != b.Clears.Count ? b.Clears.Count.CompareTo(a.Clears.Count) : a.Change.Minutes.CompareTo(b.Change.Minutes));
         var asked = new HashSet<ChangeId>();
         int left = 0;
         for (int round = 0; queues.Values.Any(q => q.Count > round); round++)
@@ -217,10 +216,10 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
 
     private void ProveAll(List<Change[]> passed)
     {
-        passed.Sort((a, b) => a.Sum(c => c.Minutes).CompareTo(b.Sum(c => c.Minutes)));
-        for (int i = 0; i < passed.Count; i++)
+        int proved = 0;
+        foreach (Change[] set in passed.OrderBy(p => p.Sum(c => c.Minutes)))
         {
-            if (i < options.MostProofsEach && TryProve(passed[i]))
+            if (proved++ < options.MostProofsEach && TryProve(set))
                 continue;
             _isComplete = false;
             return;

@@ -88,6 +88,22 @@ public sealed class RemedyTests
     }
 
     [Fact]
+    public void A_cord_with_two_faults_is_exchanged_once()
+    {
+        // The only cord is A-to-A and has an angled plug in a flat port.
+        CheckReport before = new Bench().Add("L", "duplex interface").Add("R", "duplex interface")
+            .Add("C", "duplex cord", v => v.Set("type", "A-to-A").Set("far-duplex-polish", "angled"))
+            .Mate("L/1", "C/near").Mate("C/far", "R/1").Link("L/1", "R/1").Report();
+        Assert.Equal(["M05", "P01"], before.Findings.Select(f => f.Rule.Code).Order(StringComparer.Ordinal));
+        RemedyPlan plan = RemedySearch.Of(before).Plan!;
+        Change change = Assert.Single(plan.Steps).Change;
+        Assert.Equal(3, change.Minutes);
+        Assert.Contains("and in the same go", change.Text, StringComparison.Ordinal);
+        Assert.Equal(["far-duplex-polish", "type"], change.Differences.Cast<Deviations.PartDiffers>().Select(d => d.Attribute).Order(StringComparer.Ordinal));
+        Assert.Empty(plan.After.Findings);
+    }
+
+    [Fact]
     public void A_bound_on_the_work_is_said_when_it_is_hit()
     {
         CheckReport before = FaultyPlants.Legs(2, 3, "Type-A").Report();

@@ -47,7 +47,7 @@ public sealed class SearchAgainstAllTests
     }
 
     [Fact]
-    public void Every_one_of_these_plants_but_the_ring_has_a_plan_that_clears_all()
+    public void Every_one_of_these_plants_has_a_plan_that_clears_all()
     {
         foreach ((string name, (Func<Bench> make, _)) in s_plants)
         {

@@ -27,7 +27,7 @@ internal sealed class PlugPutIn : ChangeKind
             return Into(context, port, Beside(context, port, clash.Port));
         if (context.Plugs.Of(port) is { } mating)
             return OtherPlace(context, port, mating);
-        return Into(context, port, Anywhere(context, port));
+        return Into(context, port, context.FreeSockets(context.Plant.Port(port).Face));
     }
 
     public override IEnumerable<Change> Toward(ChangeContext context, IReadOnlyList<int> way, IReadOnlyList<int> meant)
@@ -70,24 +70,6 @@ internal sealed class PlugPutIn : ChangeKind
         }
 
         return [.. sockets];
-    }
-
-    /// <summary>Every free port of the plant that the plug fits, as long as they are few.</summary>
-    private static List<PortRef> Anywhere(ChangeContext context, PortRef plug)
-    {
-        Plant plant = context.Plant;
-        var sockets = new List<PortRef>();
-        for (int part = 0; part < plant.Parts.Count && sockets.Count <= ChangeContext.FewPorts; part++)
-        {
-            for (int i = 0; i < plant.Parts[part].Shape.Ports.Count; i++)
-            {
-                var port = new PortRef(part, i);
-                if (ChangeWords.IsSocket(plant, port) && plant.Port(port).Face == plant.Port(plug).Face && context.IsFree(port))
-                    sockets.Add(port);
-            }
-        }
-
-        return sockets;
     }
 
     /// <summary>The other place of the duplex port that a simplex plug sits in.</summary>
