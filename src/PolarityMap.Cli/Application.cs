@@ -24,6 +24,7 @@ public static class Application
         new TraceCommand(),
         new BudgetCommand(),
         new LocateCommand(),
+        new RemedyCommand(),
         new DrawCommand(),
         new ReportCommand(),
         new SeparationCommand(),

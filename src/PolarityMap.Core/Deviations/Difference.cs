@@ -23,3 +23,12 @@ public sealed record PlugMoved(PortRef From, PortRef To) : Difference;
 
 /// <summary>What was plugged into the port is not, or does not touch.</summary>
 public sealed record PlugPulled(PortRef Port) : Difference;
+
+/// <summary>
+/// A cable's plug sits in a port that was free, wherever it was before: in another port, loose, or refused by a port that another
+/// plug had taken.
+/// </summary>
+/// <param name="Plug">The end of a cable.</param>
+/// <param name="Port">A port, or an adapter in which one other plug waits.</param>
+/// <param name="Position">The position that a simplex plug takes in a wider port; else 0.</param>
+public sealed record PlugPut(PortRef Plug, PortRef Port, int Position = 0) : Difference;

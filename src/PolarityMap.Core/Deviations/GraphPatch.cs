@@ -118,14 +118,14 @@ public sealed class GraphPatch
     {
         int most = 0;
         foreach ((int index, Mating? now) in matings)
-            most += 2 * (new Joints(traced, traced.Plant.Matings[index]).Count + (now is null ? 0 : new Joints(traced, now).Count));
+            most += 2 * (Before(traced, index).Count + (now is null ? 0 : new Joints(traced, now).Count));
         Span<Rejoined> buffer = most <= 128 ? stackalloc Rejoined[most] : new Rejoined[most];
         int count = 0;
 
         // What is pulled leaves both sides open before anything is joined anew.
         foreach ((int index, _) in matings)
         {
-            var before = new Joints(traced, traced.Plant.Matings[index]);
+            Joints before = Before(traced, index);
             for (int i = 0; i < before.Count; i++)
             {
                 (int a, int b) = before[i];
@@ -149,6 +149,9 @@ public sealed class GraphPatch
 
         return Changed(buffer[..count], traced.Graph.Outside);
     }
+
+    /// <summary>What a mating joins in the plant as described; nothing where it is a new one.</summary>
+    private static Joints Before(TracedPlant traced, int index) => index < traced.Plant.Matings.Count ? new Joints(traced, traced.Plant.Matings[index]) : default;
 
     /// <summary>Of each position what it is joined to in the end, where that is not what it was. Nothing comes before a partner.</summary>
     private static Rejoined[] Changed(Span<Rejoined> all, ReadOnlySpan<int> before)

@@ -8,11 +8,13 @@ internal sealed class Site
 {
     private readonly Dictionary<int, Part> _parts = [];
     private readonly Dictionary<int, Mating?> _matings = [];
+    private readonly HashSet<PortRef> _settled = [];
 
     /// <summary>The matings of ports that have changed theirs; -1 where a port is free now.</summary>
     private readonly Dictionary<PortRef, int> _at = [];
     private readonly Plant _plant;
     private readonly PlugTable _plugs;
+    private int _made;
 
     private Site(Plant plant, PlugTable plugs)
     {
@@ -23,7 +25,7 @@ internal sealed class Site
     /// <summary>The parts that differ, by index.</summary>
     public IReadOnlyDictionary<int, Part> Parts => _parts;
 
-    /// <summary>The matings that differ, by index; null where one is pulled.</summary>
+    /// <summary>The matings that differ, by index; null where one is pulled. Those that are new follow those of the plant.</summary>
     public IReadOnlyDictionary<int, Mating?> Matings => _matings;
 
     /// <summary>Lays differences over a plant, one after the other; null when one of them cannot be.</summary>
@@ -38,6 +40,7 @@ internal sealed class Site
                 PlugsExchanged pair => site.Exchange(pair.A, pair.B),
                 PlugMoved move => site.Move(move.From, move.To),
                 PlugPulled pull => site.Pull(pull.Port),
+                PlugPut put => site.Put(put),
                 _ => false,
             };
             if (!done)
@@ -109,6 +112,82 @@ internal sealed class Site
 
     private bool IsFree(PortRef port) => IndexOf(port) < 0 && !Port(port).IsAdapter && !_plugs.HoldsSimplex(port);
 
+    /// <summary>
+    /// A plug that is mated already takes its mating along, so that strands are told in the same order. What waited in an adapter
+    /// or found a port taken does so no more.
+    /// </summary>
+    private bool Put(PlugPut put)
+    {
+        bool whole = put.Position == 0;
+        OpenPlug? waiting = null;
+        if (Port(put.Port).IsAdapter)
+        {
+            waiting = _plant.OpenPlugs.FirstOrDefault(o => o.Adapter == put.Port && o.Plug != put.Plug && !_settled.Contains(o.Plug));
+            if (!whole || waiting is null || Port(waiting.Plug).Face != Port(put.Plug).Face)
+                return false;
+        }
+        else if (whole ? Port(put.Port).Face != Port(put.Plug).Face : Port(put.Plug).Face != Face.Simplex || put.Position > Port(put.Port).Face.Count)
+        {
+            return false;
+        }
+
+        PortRef other = waiting?.Plug ?? put.Port;
+        int at = IndexOf(put.Plug);
+        if (IsTaken(put, at) || KeysBetween(put.Plug, other, put.Port) is not { } keys)
+            return false;
+        Mating? before = at >= 0 ? MatingNow(at) : null;
+        SourcePlace place = before?.Place ?? PlaceOf(put.Plug);
+        PortRef? through = waiting is null ? null : put.Port;
+        int index = before is not null ? at : _plant.Matings.Count + _made++;
+        foreach (PortRef? left in (ReadOnlySpan<PortRef?>)[before?.A, before?.B, before?.Through])
+        {
+            if (left is { } free)
+                _at[free] = -1;
+        }
+
+        _at[put.Plug] = index;
+        if (whole)
+            _at[other] = index;
+        if (through is { } adapter)
+            _at[adapter] = index;
+        _matings[index] = before?.A == put.Plug
+            ? new Mating(put.Plug, other, keys, place) { PositionOfB = put.Position, Through = through }
+            : new Mating(other, put.Plug, keys, place) { PositionOfA = put.Position, Through = through };
+        _settled.Add(put.Plug);
+        if (waiting is not null)
+            _settled.Add(waiting.Plug);
+        return true;
+    }
+
+    /// <summary>True when something sits in the port, or in the position of it that is meant, that is not the plug itself.</summary>
+    private bool IsTaken(PlugPut put, int own)
+    {
+        if (IndexOf(put.Port) is >= 0 and int whole && whole != own)
+            return true;
+        if (Port(put.Port).IsAdapter || Port(put.Port).Face.Family != ConnectorFamily.Duplex)
+            return false;
+        for (int i = 0; i < _plant.Matings.Count + _made; i++)
+        {
+            if (i == own || MatingNow(i) is not { } mating)
+                continue;
+            int position = mating.A == put.Port ? mating.PositionOfA : mating.B == put.Port ? mating.PositionOfB : 0;
+            if (position > 0 && (put.Position == 0 || position == put.Position))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>How the keys come to lie; null for two array plugs without an adapter that says so.</summary>
+    private Keying? KeysBetween(PortRef plug, PortRef other, PortRef into) =>
+        Port(plug).Face.Family != ConnectorFamily.Array ? Keying.Aligned : Port(into).Keys ?? Port(other).Keys;
+
+    /// <summary>The stop that brought a plug to where it found no room, or where it waits; else its cable's place.</summary>
+    private SourcePlace PlaceOf(PortRef plug) =>
+        _plant.Clashes.FirstOrDefault(c => c.Refused == plug)?.Place
+        ?? _plant.OpenPlugs.FirstOrDefault(o => o.Plug == plug)?.Place
+        ?? _plant.Parts[plug.Part].Place;
+
     /// <summary>The mating that a port is in now, given what has moved already.</summary>
     private int IndexOf(PortRef port) => _at.TryGetValue(port, out int at) ? at : _plugs.At(port);
 
@@ -161,15 +240,18 @@ internal sealed class Site
         Part[] parts = [.. _plant.Parts];
         foreach ((int index, Part part) in _parts)
             parts[index] = part;
-        var matings = new List<Mating>(_plant.Matings.Count);
-        for (int i = 0; i < _plant.Matings.Count; i++)
+        var matings = new List<Mating>(_plant.Matings.Count + _made);
+        for (int i = 0; i < _plant.Matings.Count + _made; i++)
         {
             if (MatingNow(i) is { } mating)
                 matings.Add(mating);
         }
 
-        // A plug that waited in an adapter and is met there now waits no longer.
-        OpenPlug[] open = [.. _plant.OpenPlugs.Where(o => IndexOf(o.Plug) < 0)];
-        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], open, [.. _plant.Clashes], [.. _plant.Links]);
+        return new Plant(_plant.Title, _plant.Practice, [.. _plant.Networks], parts, [.. matings], OpenPlugs(), Clashes(), [.. _plant.Links]);
     }
+
+    /// <summary>A plug that waited in an adapter and is met there now waits no longer.</summary>
+    private OpenPlug[] OpenPlugs() => [.. _plant.OpenPlugs.Where(o => IndexOf(o.Plug) < 0 && !_settled.Contains(o.Plug))];
+
+    private PortClash[] Clashes() => [.. _plant.Clashes.Where(c => c.Refused is not { } refused || !_settled.Contains(refused))];
 }

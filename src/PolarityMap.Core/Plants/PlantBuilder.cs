@@ -128,6 +128,9 @@ public sealed class PlantBuilder
     private static bool IsSimplexInto(Face simplex, int own, Face wider, int position) =>
         simplex == Face.Simplex && own == 0 && wider.Family == ConnectorFamily.Duplex && position >= 1 && position <= wider.Count;
 
+    /// <summary>Says that plugs have found room after all.</summary>
+    public void RemoveClashes(IReadOnlySet<PortRef> refused) => _clashes.RemoveAll(c => c.Refused is { } plug && refused.Contains(plug));
+
     public void AddLink(Link link) => _links.Add(link with { });
 
     /// <summary>As <see cref="AddLink(Link)"/>, without a link that the builder has to copy.</summary>

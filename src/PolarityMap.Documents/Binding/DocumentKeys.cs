@@ -38,6 +38,7 @@ public static class DocumentKeys
     public const string Exchanged = "exchanged";
     public const string Moved = "moved";
     public const string Unplugged = "unplugged";
+    public const string Plugged = "plugged";
 
     /// <summary>The title-block texts, with what each is.</summary>
     public static readonly IReadOnlyList<(string Key, string Meaning)> Titles =
@@ -66,5 +67,5 @@ public static class DocumentKeys
     public static readonly IReadOnlyList<string> OfCatalogue = [Catalogue, Types];
 
     /// <summary>Every key of an as-built section.</summary>
-    public static readonly IReadOnlyList<string> OfAsBuilt = [Parts, Exchanged, Moved, Unplugged];
+    public static readonly IReadOnlyList<string> OfAsBuilt = [Parts, Exchanged, Moved, Unplugged, Plugged];
 }

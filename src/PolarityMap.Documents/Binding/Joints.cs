@@ -12,6 +12,9 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
     private readonly Dictionary<PortRef, List<WaitingPlug>> _adapters = [];
     private readonly List<PortRef> _adapterOrder = [];
 
+    /// <summary>For each plug that waits alone its adapter; made when one is taken out for the first time.</summary>
+    private Dictionary<PortRef, PortRef>? _waits;
+
     private sealed record WaitingPlug(PortRef Plug, KeyingStop? Keys, SourcePlace Place);
 
     /// <summary>Mates two ports at the stop of the second; a position other than 0 takes one position of a wider port for a simplex plug.</summary>
@@ -104,6 +107,45 @@ internal sealed class Joints(NodeReader reader, PlantBuilder plant)
             if (_adapters[adapter] is [WaitingPlug only])
                 plant.AddOpenPlug(new OpenPlug(only.Plug, adapter, only.Place));
         }
+    }
+
+    /// <summary>The plug that waits alone in an adapter, or null.</summary>
+    public (PortRef Plug, SourcePlace Place)? WaitingIn(PortRef adapter) =>
+        _adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs) && plugs is [WaitingPlug only] ? (only.Plug, only.Place) : null;
+
+    /// <summary>Takes a plug out of the adapter that it waits in, if it waits in one.</summary>
+    public void TakeOut(PortRef plug)
+    {
+        if (Waits().Remove(plug, out PortRef adapter))
+            _adapters[adapter].Clear();
+    }
+
+    /// <summary>Lets a plug wait alone in an adapter.</summary>
+    public void Wait(PortRef plug, PortRef adapter, SourcePlace place)
+    {
+        if (!_adapters.TryGetValue(adapter, out List<WaitingPlug>? plugs))
+        {
+            _adapters[adapter] = plugs = [];
+            _adapterOrder.Add(adapter);
+        }
+
+        plugs.Clear();
+        plugs.Add(new WaitingPlug(plug, null, place));
+        Waits()[plug] = adapter;
+    }
+
+    private Dictionary<PortRef, PortRef> Waits()
+    {
+        if (_waits is not null)
+            return _waits;
+        _waits = [];
+        foreach ((PortRef adapter, List<WaitingPlug> plugs) in _adapters)
+        {
+            if (plugs is [WaitingPlug only])
+                _waits[only.Plug] = adapter;
+        }
+
+        return _waits;
     }
 
     private PortShape Port(PortRef port) => plant.Port(port);

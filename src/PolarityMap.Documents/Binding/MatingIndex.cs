@@ -60,6 +60,23 @@ internal sealed class MatingIndex
             _through.Remove(adapter);
     }
 
+    /// <summary>True when a mating was taken out.</summary>
+    public bool IsPulled(int mating) => _pulled.Contains(mating);
+
+    /// <summary>Takes up a mating that was added at the end of the plant.</summary>
+    public void Made(int mating)
+    {
+        Mating made = _plant.Matings[mating];
+        foreach (PortRef port in (ReadOnlySpan<PortRef>)[made.A, made.B])
+        {
+            if (!_at.TryAdd(port, mating))
+                _several.Add(port);
+        }
+
+        if (made.Through is { } adapter)
+            _through[adapter] = mating;
+    }
+
     /// <summary>Removes what was pulled from the plant, the last first, so that no index shifts in between.</summary>
     public void RemovePulled()
     {

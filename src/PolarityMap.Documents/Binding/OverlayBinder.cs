@@ -6,10 +6,10 @@ using PolarityMap.Documents.Yaml;
 namespace PolarityMap.Documents.Binding;
 
 /// <summary>
-/// Lays the as-built differences over a bound design: parts that are of another type, plugs exchanged, moved or pulled.
+/// Lays the as-built differences over a bound design: parts that are of another type, plugs exchanged, moved, pulled or put in.
 /// </summary>
 internal sealed class OverlayBinder(
-    NodeReader reader, PlantBuilder plant, PartNames parts, PartTypes types, AttributeReader attributes, AddressReader addresses, List<PartType> described)
+    NodeReader reader, PlantBuilder plant, PartNames parts, PartTypes types, AttributeReader attributes, AddressReader addresses, Joints joints, List<PartType> described)
 {
     /// <summary>The most differences: a site that differs at more places is another plant.</summary>
     private const int MostDifferences = 10_000;
@@ -55,6 +55,8 @@ internal sealed class OverlayBinder(
             }
         }
 
+        if (section.Find(DocumentKeys.Plugged) is { } put)
+            new PlugBinder(reader, plant, addresses, joints, _matings, Whole).Bind(put, Counts);
         _matings.RemovePulled();
     }
 

@@ -199,6 +199,6 @@ internal sealed class PlantBinder
         if (root.Find(DocumentKeys.AsBuilt) is not { } node || !_problems.IsEmpty
             || _reader.Mapping(node, DocumentKeys.AsBuilt, "sections " + string.Join(", ", DocumentKeys.OfAsBuilt)) is not { } section)
             return;
-        new OverlayBinder(_reader, _plant, _names, _types, _attributes, _addresses, _described).Bind(section);
+        new OverlayBinder(_reader, _plant, _names, _types, _attributes, _addresses, _joints, _described).Bind(section);
     }
 }

@@ -92,6 +92,7 @@ public static class PlantSchema
                 json.Texts(DocumentKeys.Exchanged, "Ports whose plugs have changed places, such as 'K-1/3 and K-1/4'.", @"^\S.* and .*\S$");
                 json.Texts(DocumentKeys.Moved, "A plug that sits in another port, such as 'K-1/3 to K-1/4'.", @"^\S.* to .*\S$");
                 json.Texts(DocumentKeys.Unplugged, "Ports whose plug was pulled.", @"\S");
+                json.Texts(DocumentKeys.Plugged, "A cable's plug and the port that it sits in, wherever it was before, such as 'CORD/far to K-1/4'.", @"^\S.* to .*\S$");
             });
         });
     }

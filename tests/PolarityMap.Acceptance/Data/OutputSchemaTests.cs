@@ -66,6 +66,7 @@ public sealed class OutputSchemaTests
         Accept("check", GalleryDocuments.Run(document, "check", "--format", "json"));
         Accept("budget", GalleryDocuments.Run(document, "budget", "--all", "--format", "json"));
         Accept("separation", GalleryDocuments.Run(document, "separation", "--format", "json"));
+        Accept("remedy", GalleryDocuments.Run(document, "remedy", "--format", "json"));
         foreach (string name in (string[])["plant", "strands", "findings"])
             Accept(name, GalleryDocuments.Run(document, "data", name));
         string part = JsonDocument.Parse(GalleryDocuments.Run(document, "data", "plant").Out).RootElement.GetProperty("parts").EnumerateArray()

@@ -27,6 +27,15 @@ public sealed class WordingTests
     public void Check_of_two_legs_exchanged() => Verify("check", "D05.yaml");
 
     [Fact]
+    public void Remedy_of_a_crossed_pair() => Verify("remedy", "D02.yaml");
+
+    [Fact]
+    public void Remedy_of_losses() => Verify("remedy", "losses.yaml");
+
+    [Fact]
+    public void Help_of_remedy() => Verify("remedy", "--help");
+
+    [Fact]
     public void Separation_of_three_desks() => Verify("separation", "desks.yaml");
 
     [Fact]
