@@ -17,7 +17,7 @@ public class MutationTests
     private static readonly string[] Words =
     [
         "opposed", "aligned", "near", "far", "near1", "far3", "rear", ":A", ":B", ":7", "[1..9]", "1..99", "[", "]", "{", "}", ",", ":", "- ", "#", "~", "\"", "'",
-        "as-built:", "exchanged:", "moved:", "unplugged:", "design: x", "networks:", "types:", "defaults:", "include: x", "catalogue: C", "fibre: OM4", "0.35 dB", "3 dB/km", "may-share: none", "none", "conversion module", "cable", "breakout: 4x", " to ", "simplex cord", "outlet", "array panel", "harness", "0", "-1", "2 m", "62", "\n", "  ", "\t", "&a", "*a",
+        "as-built:", "exchanged:", "moved:", "unplugged:", "plugged:", "design: x", "networks:", "types:", "defaults:", "include: x", "catalogue: C", "fibre: OM4", "0.35 dB", "3 dB/km", "may-share: none", "none", "conversion module", "cable", "breakout: 4x", " to ", "simplex cord", "outlet", "array panel", "harness", "0", "-1", "2 m", "62", "\n", "  ", "\t", "&a", "*a",
     ];
 
     private static string[] Cut(string text)
