@@ -10,8 +10,6 @@ internal sealed class Site
     private readonly Dictionary<int, Mating?> _matings = [];
     private readonly HashSet<PortRef> _settled = [];
 
-    /// <summary>The matings of ports that have changed theirs; -1 where a port is free now.</summary>
-    private readonly Dictionary<PortRef, int> _at = [];
     private readonly Plant _plant;
     private readonly PlugTable _plugs;
     private int _made;
@@ -82,8 +80,6 @@ internal sealed class Site
             return false;
         _matings[atA] = movedA;
         _matings[atB] = movedB;
-        _at[a] = atB;
-        _at[b] = atA;
         return true;
     }
 
@@ -93,24 +89,31 @@ internal sealed class Site
         int at = IndexOf(from);
         if (at < 0 || !IsFree(to) || Port(from).Face != Port(to).Face || MatingNow(at) is not { } mating || Moved(mating, from, to, Port(to).Keys) is not { } moved)
             return false;
-        _at[from] = -1;
-        _at[to] = at;
         _matings[at] = Met(moved, to);
         return true;
     }
 
     private bool Pull(PortRef port)
     {
-        if (IndexOf(port) is not (>= 0 and int at) || MatingNow(at) is not { } mating)
+        if (IndexOf(port) is not (>= 0 and int at))
             return false;
         _matings[at] = null;
-        _at[mating.A] = _at[mating.B] = -1;
-        if (mating.Through is { } adapter)
-            _at[adapter] = -1;
         return true;
     }
 
-    private bool IsFree(PortRef port) => IndexOf(port) < 0 && !Port(port).IsAdapter && !_plugs.HoldsSimplex(port);
+    private bool IsFree(PortRef port) => IndexOf(port) < 0 && !Port(port).IsAdapter && !_plugs.HoldsSimplex(port) && !HoldsSimplexNow(port);
+
+    /// <summary>True when a difference has put a simplex plug into a position of the port.</summary>
+    private bool HoldsSimplexNow(PortRef port)
+    {
+        foreach (Mating? mating in _matings.Values)
+        {
+            if (mating is not null && ((mating.A == port && mating.PositionOfA > 0) || (mating.B == port && mating.PositionOfB > 0)))
+                return true;
+        }
+
+        return false;
+    }
 
     /// <summary>
     /// A plug that is mated already takes its mating along, so that strands are told in the same order. What waited in an adapter
@@ -118,11 +121,14 @@ internal sealed class Site
     /// </summary>
     private bool Put(PlugPut put)
     {
+        // A plug in which simplex plugs sit is no plug to put anywhere.
+        if (_plugs.HoldsSimplex(put.Plug) || HoldsSimplexNow(put.Plug))
+            return false;
         bool whole = put.Position == 0;
         OpenPlug? waiting = null;
         if (Port(put.Port).IsAdapter)
         {
-            waiting = _plant.OpenPlugs.FirstOrDefault(o => o.Adapter == put.Port && o.Plug != put.Plug && !_settled.Contains(o.Plug));
+            waiting = _plant.OpenPlugs.FirstOrDefault(o => o.Adapter == put.Port && o.Plug != put.Plug && IndexOf(o.Plug) < 0 && !_settled.Contains(o.Plug));
             if (!whole || waiting is null || Port(waiting.Plug).Face != Port(put.Plug).Face)
                 return false;
         }
@@ -139,17 +145,6 @@ internal sealed class Site
         SourcePlace place = before?.Place ?? PlaceOf(put.Plug);
         PortRef? through = waiting is null ? null : put.Port;
         int index = before is not null ? at : _plant.Matings.Count + _made++;
-        foreach (PortRef? left in (ReadOnlySpan<PortRef?>)[before?.A, before?.B, before?.Through])
-        {
-            if (left is { } free)
-                _at[free] = -1;
-        }
-
-        _at[put.Plug] = index;
-        if (whole)
-            _at[other] = index;
-        if (through is { } adapter)
-            _at[adapter] = index;
         _matings[index] = before?.A == put.Plug
             ? new Mating(put.Plug, other, keys, place) { PositionOfB = put.Position, Through = through }
             : new Mating(other, put.Plug, keys, place) { PositionOfA = put.Position, Through = through };
@@ -189,7 +184,17 @@ internal sealed class Site
         ?? _plant.Parts[plug.Part].Place;
 
     /// <summary>The mating that a port is in now, given what has moved already.</summary>
-    private int IndexOf(PortRef port) => _at.TryGetValue(port, out int at) ? at : _plugs.At(port);
+    private int IndexOf(PortRef port)
+    {
+        // Few matings have changed, so asking each of them is quick.
+        foreach ((int index, Mating? mating) in _matings)
+        {
+            if (mating is not null && ((mating.A == port && mating.PositionOfA == 0) || (mating.B == port && mating.PositionOfB == 0) || mating.Through == port))
+                return index;
+        }
+
+        return _plugs.At(port) is >= 0 and int at && !_matings.ContainsKey(at) ? at : -1;
+    }
 
     /// <summary>The mating with one of its ports replaced; the keys follow the new port where it holds an adapter.</summary>
     /// <param name="mating">The mating.</param>
@@ -214,9 +219,6 @@ internal sealed class Site
     {
         if (_plugs.AdapterOf(plug) is not { } adapter)
             return mating;
-        if (mating.Through is { } left)
-            _at[left] = -1;
-        _at[adapter] = IndexOf(plug);
         return mating with { Through = adapter, Keys = Port(adapter).Keys ?? mating.Keys };
     }
 

@@ -99,7 +99,7 @@ public sealed class RemedyTests
         Change change = Assert.Single(plan.Steps).Change;
         Assert.Equal(3, change.Minutes);
         Assert.Contains("and in the same go", change.Text, StringComparison.Ordinal);
-        Assert.Equal(["far-duplex-polish", "type"], change.Differences.Cast<Deviations.PartDiffers>().Select(d => d.Attribute).Order(StringComparer.Ordinal));
+        Assert.Equal(["far-duplex-polish", "type"], change.Differences.Cast<Core.Deviations.PartDiffers>().Select(d => d.Attribute).Order(StringComparer.Ordinal));
         Assert.Empty(plan.After.Findings);
     }
 

@@ -65,9 +65,9 @@ public sealed class RetraceTests
         foreach (Change change in search.Looked)
         {
             int[] inside = before.Traced.Graph.Inside.ToArray(), outside = before.Traced.Graph.Outside.ToArray();
-            foreach (Deviations.Rejoined join in change.Patch.Inside)
+            foreach (Core.Deviations.Rejoined join in change.Patch.Inside)
                 inside[join.Position] = join.Partner;
-            foreach (Deviations.Rejoined join in change.Patch.Outside)
+            foreach (Core.Deviations.Rejoined join in change.Patch.Outside)
                 outside[join.Position] = join.Partner;
             StrandGraph built = StrandGraph.Of(context.Build([change])!);
             Assert.Equal(built.Inside.ToArray(), inside);
