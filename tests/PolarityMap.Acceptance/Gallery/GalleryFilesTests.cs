@@ -39,6 +39,8 @@ public sealed class GalleryFilesTests
     {
         var known = new HashSet<string>(MadeGallery.Now.Files.Keys);
         known.UnionWith(GalleryIndex.Documents.Select(d => $"{d.Folder}/{d.File}"));
+        known.Add($"{GalleryIndex.FaultFinding}/README.md");
+        known.UnionWith(GalleryIndex.Cases.SelectMany(c => (string[])[$"{GalleryIndex.FaultFinding}/{c.Name}.seen.yaml", $"{GalleryIndex.FaultFinding}/{c.Name}.end.seen.yaml"]));
         string[] orphans =
         [
             .. Directory.EnumerateFiles(Repository.Gallery, "*", SearchOption.AllDirectories)
@@ -59,8 +61,19 @@ public sealed class GalleryFilesTests
             Assert.Contains($"]({document.Folder}/{document.Report})", page, StringComparison.Ordinal);
         }
 
-        foreach (string svg in MadeGallery.Now.Svgs)
+        foreach (string svg in MadeGallery.Now.Svgs.Where(s => !s.StartsWith(GalleryIndex.FaultFinding, StringComparison.Ordinal)))
             Assert.Contains($"]({svg})", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_of_worked_cases_shows_every_figure_and_links_what_was_seen_and_said()
+    {
+        string page = File.ReadAllText(Path.Combine(Repository.Gallery, GalleryIndex.FaultFinding, "README.md"));
+        foreach (GalleryCase worked in GalleryIndex.Cases)
+        {
+            foreach (string file in worked.Made.Select(m => m.File).Append($"{worked.Name}.seen.yaml").Append($"{worked.Name}.end.seen.yaml"))
+                Assert.Contains($"]({file})", page, StringComparison.Ordinal);
+        }
     }
 
     private static string FirstDifference(string committed, string made)
