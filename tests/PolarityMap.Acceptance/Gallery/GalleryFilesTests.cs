@@ -40,7 +40,7 @@ public sealed class GalleryFilesTests
         var known = new HashSet<string>(MadeGallery.Now.Files.Keys);
         known.UnionWith(GalleryIndex.Documents.Select(d => $"{d.Folder}/{d.File}"));
         known.Add($"{GalleryIndex.FaultFinding}/README.md");
-        known.UnionWith(GalleryIndex.Cases.SelectMany(c => (string[])[$"{GalleryIndex.FaultFinding}/{c.Name}.seen.yaml", $"{GalleryIndex.FaultFinding}/{c.Name}.end.seen.yaml"]));
+        known.UnionWith(GalleryIndex.Cases.SelectMany(c => (string[])[$"{GalleryIndex.FaultFinding}/{c.Name}.seen.yml", $"{GalleryIndex.FaultFinding}/{c.Name}.end.seen.yml"]));
         string[] orphans =
         [
             .. Directory.EnumerateFiles(Repository.Gallery, "*", SearchOption.AllDirectories)
@@ -71,7 +71,7 @@ public sealed class GalleryFilesTests
         string page = File.ReadAllText(Path.Combine(Repository.Gallery, GalleryIndex.FaultFinding, "README.md"));
         foreach (GalleryCase worked in GalleryIndex.Cases)
         {
-            foreach (string file in worked.Made.Select(m => m.File).Append($"{worked.Name}.seen.yaml").Append($"{worked.Name}.end.seen.yaml"))
+            foreach (string file in worked.Made.Select(m => m.File).Append($"{worked.Name}.seen.yml").Append($"{worked.Name}.end.seen.yml"))
                 Assert.Contains($"]({file})", page, StringComparison.Ordinal);
         }
     }

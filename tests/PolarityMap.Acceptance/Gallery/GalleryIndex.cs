@@ -31,17 +31,17 @@ internal sealed record GalleryDocument(string Folder, string Name, string? Writt
 }
 
 /// <summary>A worked case of fault finding: what was seen at first, and what was seen when all advised tests were made.</summary>
-/// <param name="Name">What its files are called: <c>NAME.seen.yaml</c> and <c>NAME.end.seen.yaml</c>, written by hand.</param>
+/// <param name="Name">What its files are called: <c>NAME.seen.yml</c> and <c>NAME.end.seen.yml</c>, written by hand.</param>
 /// <param name="Plant">The plant, named from the folder of the cases.</param>
 internal sealed record GalleryCase(string Name, string Plant)
 {
     /// <summary>The files that the program makes of it, with their calls; the last word of a drawing's call is the file.</summary>
     public IEnumerable<(string File, string[] Call)> Made =>
     [
-        ($"{Name}.locate.txt", ["locate", Plant, "--seen", $"{Name}.seen.yaml"]),
-        ($"{Name}.svg", ["draw", Plant, "--seen", $"{Name}.seen.yaml", "--without-font", "-o", $"{Name}.svg"]),
-        ($"{Name}.end.locate.txt", ["locate", Plant, "--seen", $"{Name}.end.seen.yaml"]),
-        ($"{Name}.end.svg", ["draw", Plant, "--seen", $"{Name}.end.seen.yaml", "--without-font", "-o", $"{Name}.end.svg"]),
+        ($"{Name}.locate.txt", ["locate", Plant, "--seen", $"{Name}.seen.yml"]),
+        ($"{Name}.svg", ["draw", Plant, "--seen", $"{Name}.seen.yml", "--without-font", "-o", $"{Name}.svg"]),
+        ($"{Name}.end.locate.txt", ["locate", Plant, "--seen", $"{Name}.end.seen.yml"]),
+        ($"{Name}.end.svg", ["draw", Plant, "--seen", $"{Name}.end.seen.yml", "--without-font", "-o", $"{Name}.end.svg"]),
     ];
 }
 

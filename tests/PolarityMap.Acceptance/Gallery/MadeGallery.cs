@@ -52,7 +52,7 @@ internal sealed class MadeGallery
     private void Make(string root, GalleryCase worked)
     {
         string folder = Directory.CreateDirectory(Path.Combine(root, GalleryIndex.FaultFinding)).FullName;
-        foreach (string seen in Directory.EnumerateFiles(Path.Combine(Repository.Gallery, GalleryIndex.FaultFinding), $"{worked.Name}.*seen.yaml"))
+        foreach (string seen in Directory.EnumerateFiles(Path.Combine(Repository.Gallery, GalleryIndex.FaultFinding), $"{worked.Name}.*seen.yml"))
             File.Copy(seen, Path.Combine(folder, Path.GetFileName(seen)), overwrite: true);
         foreach ((string file, string[] call) in worked.Made)
         {
