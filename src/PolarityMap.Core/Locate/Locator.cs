@@ -65,8 +65,8 @@ public static class Locator
     {
         int[] chosen = ForTests(result.Explanations.Count);
         Deviation[][] sets = [.. chosen.Select(e => result.Explanations[e].Deviations.ToArray())];
-        IReadOnlyList<int> refuting = new ExplanationSearch(context, result.Observations, new LocateOptions()).Refuting;
-        var table = new TestTable(context, CandidateTests.Of(context, result.Observations, refuting, sets), sets);
+        var search = new ExplanationSearch(context, result.Observations, new LocateOptions());
+        var table = new TestTable(context, CandidateTests.Of(context, result.Observations, search.Refuting, sets), sets, search);
         var chooser = new TestChooser(context, table, [.. chosen.Select(e => result.Explanations[e].Share)], chosen);
         return Plan(result, chooser, [.. Enumerable.Range(0, chosen.Length)], depth);
     }
@@ -88,7 +88,7 @@ public static class Locator
         int[] chosen = ForTests(ranked.Length);
         Deviation[][] sets = [.. chosen.Select(e => ranked[e])];
         IReadOnlyList<SiteTest> tests = sets.Length > 1 ? CandidateTests.Of(context, observations, search.Refuting, sets) : [];
-        var table = new TestTable(context, tests, sets);
+        var table = new TestTable(context, tests, sets, search);
         int[] groups = table.Groups(sets.Length);
         var groupOf = new int[ranked.Length];
         for (int i = 0; i < chosen.Length; i++)
@@ -98,7 +98,7 @@ public static class Locator
         for (int e = 0; e < ranked.Length; e++)
             explanations[e] = new Explanation(ranked[e], share[e], groupOf[e] > 0 ? groupOf[e] : ranked.Length + e, e < MostWithEvidence ? words.Of(ranked[e]) : []);
         var chooser = new TestChooser(context, table, [.. chosen.Select(e => share[e])], chosen);
-        NextTest? next = chooser.Choose([.. Enumerable.Range(0, chosen.Length)]) ?? Confirming(context, observations, explanations, search.Doubted());
+        NextTest? next = chooser.Choose([.. Enumerable.Range(0, chosen.Length)]) ?? Confirming(context, observations, explanations, search);
         return new LocateResult(observations, [], explanations, report, next);
     }
 
@@ -111,15 +111,15 @@ public static class Locator
         : [.. Enumerable.Range(0, LikeliestForTests), .. Enumerable.Range(0, MostForTests - LikeliestForTests).Select(i => LikeliestForTests + (int)((long)i * (count - LikeliestForTests) / (MostForTests - LikeliestForTests)))];
 
     /// <summary>Where one cause is left, a test of the place itself, unless it was made.</summary>
-    private static NextTest? Confirming(DeviationContext context, IReadOnlyList<Observation> observations, Explanation[] explanations, IReadOnlySet<int> doubted)
+    private static NextTest? Confirming(DeviationContext context, IReadOnlyList<Observation> observations, Explanation[] explanations, ExplanationSearch search)
     {
         if (explanations.Length == 0 || explanations[0].Deviations.Count == 0)
             return null;
         Deviation[][] sets = [.. explanations.Select(e => e.Deviations.ToArray())];
-        IReadOnlyList<SiteTest> tests = CandidateTests.AtTheCauses(context, observations, sets[0], doubted);
+        IReadOnlyList<SiteTest> tests = CandidateTests.AtTheCauses(context, observations, sets[0], search.Doubted());
         if (tests.Count == 0)
             return null;
-        var table = new TestTable(context, [tests[0]], sets);
+        var table = new TestTable(context, [tests[0]], sets, search);
         var chooser = new TestChooser(context, table, [.. explanations.Select(e => e.Share)], [.. Enumerable.Range(0, sets.Length)]);
         return chooser.Told(0, [.. Enumerable.Range(0, sets.Length)], out _) with { IsToConfirm = true };
     }

@@ -30,6 +30,21 @@ internal sealed record GalleryDocument(string Folder, string Name, string? Writt
     public string Report => $"{Name}.check.txt";
 }
 
+/// <summary>A worked case of fault finding: what was seen at first, and what was seen when all advised tests were made.</summary>
+/// <param name="Name">What its files are called: <c>NAME.seen.yaml</c> and <c>NAME.end.seen.yaml</c>, written by hand.</param>
+/// <param name="Plant">The plant, named from the folder of the cases.</param>
+internal sealed record GalleryCase(string Name, string Plant)
+{
+    /// <summary>The files that the program makes of it, with their calls; the last word of a drawing's call is the file.</summary>
+    public IEnumerable<(string File, string[] Call)> Made =>
+    [
+        ($"{Name}.locate.txt", ["locate", Plant, "--seen", $"{Name}.seen.yaml"]),
+        ($"{Name}.svg", ["draw", Plant, "--seen", $"{Name}.seen.yaml", "--without-font", "-o", $"{Name}.svg"]),
+        ($"{Name}.end.locate.txt", ["locate", Plant, "--seen", $"{Name}.end.seen.yaml"]),
+        ($"{Name}.end.svg", ["draw", Plant, "--seen", $"{Name}.end.seen.yaml", "--without-font", "-o", $"{Name}.end.svg"]),
+    ];
+}
+
 /// <summary>The one list of what the gallery shows.</summary>
 internal static class GalleryIndex
 {
@@ -40,6 +55,19 @@ internal static class GalleryIndex
     public const string Faults = "faults";
 
     public const string Demo = "opera-house";
+
+    public const string FaultFinding = "faultfinding";
+
+    /// <summary>The worked cases, in the order in which their page tells them.</summary>
+    public static IReadOnlyList<GalleryCase> Cases { get; } =
+    [
+        new("dark-desk", "../opera-house/plant.yaml"),
+        new("wrong-desk", "../opera-house/plant.yaml"),
+        new("half-a-row", "../opera-house/plant.yaml"),
+        new("one-way", "../arrays/spliced-cable.yaml"),
+        new("weak-light", "../opera-house/plant.yaml"),
+        new("two-at-once", "../opera-house/plant.yaml"),
+    ];
 
     /// <summary>What the files of figures of several plants are called.</summary>
     public const string SideBySide = "side-by-side";

@@ -21,6 +21,7 @@ internal static class IndexPage
             - [Arrays, conversions, interfaces](#arrays-conversions-interfaces): other ferrules, breakouts, one fibre both ways, splices.
             - [The faults](#the-faults): for each rule the smallest document that raises it, and the same repaired.
             - [The opera house](#the-opera-house): four separate networks to sixteen desks, as designed and as found on site.
+            - [Fault finding](faultfinding/README.md): six cases from what was seen to what to mend.
 
             """);
         Head(page, "The methods", "`check` proves every link of every document in this part.");

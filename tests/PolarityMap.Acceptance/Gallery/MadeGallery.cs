@@ -21,6 +21,8 @@ internal sealed class MadeGallery
                 Place(root, document);
             foreach (GalleryDocument document in GalleryIndex.Documents)
                 Make(Path.Combine(root, document.Folder), document);
+            foreach (GalleryCase worked in GalleryIndex.Cases)
+                Make(root, worked);
         }
         finally
         {
@@ -46,6 +48,19 @@ internal sealed class MadeGallery
 
     /// <summary>The call that made a figure.</summary>
     public IReadOnlyList<string> CallOf(Figure figure) => _calls[figure];
+
+    private void Make(string root, GalleryCase worked)
+    {
+        string folder = Directory.CreateDirectory(Path.Combine(root, GalleryIndex.FaultFinding)).FullName;
+        foreach (string seen in Directory.EnumerateFiles(Path.Combine(Repository.Gallery, GalleryIndex.FaultFinding), $"{worked.Name}.*seen.yaml"))
+            File.Copy(seen, Path.Combine(folder, Path.GetFileName(seen)), overwrite: true);
+        foreach ((string file, string[] call) in worked.Made)
+        {
+            Outcome made = Product.Run(folder, call);
+            Assert.True(made.Status < 2, $"{file} cannot be made: {made.Error}");
+            _files[$"{GalleryIndex.FaultFinding}/{file}"] = file.EndsWith(".svg", StringComparison.Ordinal) ? File.ReadAllText(Path.Combine(folder, file)) : made.Out;
+        }
+    }
 
     private void Place(string root, GalleryDocument document)
     {

@@ -27,7 +27,7 @@ internal static class CrossingTable
     /// <returns>Exit status: 1 when dot is missing or a folder holds no plants.</returns>
     public static int Print(string folder)
     {
-        string[] paths = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)] : [];
+        string[] paths = Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories).Where(f => !f.EndsWith(".seen.yaml", StringComparison.Ordinal)).Order(StringComparer.Ordinal)] : [];
         if (paths.Length == 0)
         {
             Console.Error.WriteLine($"no plants in '{folder}'; name the folder to read, from the repository's root: gallery");
