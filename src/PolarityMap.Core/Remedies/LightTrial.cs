@@ -36,7 +36,7 @@ internal sealed class LightTrial
 {
     private readonly ChangeContext _context;
     private readonly MeantEnds _meant;
-    private readonly HashSet<Subject> _known;
+    private readonly Prover _known;
     private readonly int[] _inside;
     private readonly int[] _outside;
     private readonly int[] _seen;
@@ -47,8 +47,8 @@ internal sealed class LightTrial
 
     /// <param name="context">The plant.</param>
     /// <param name="meant">Where its links mean lanes to come out.</param>
-    /// <param name="known">What its findings are about.</param>
-    public LightTrial(ChangeContext context, MeantEnds meant, HashSet<Subject> known)
+    /// <param name="known">Knows what its findings are about.</param>
+    public LightTrial(ChangeContext context, MeantEnds meant, Prover known)
     {
         _context = context;
         _meant = meant;
@@ -234,7 +234,7 @@ internal sealed class LightTrial
         _ => Knows("P06", lane) || Knows("P07", lane),
     };
 
-    private bool Knows(string code, int lane) => _known.Contains(new Subject(Subjects.GroupOf(code), SubjectKind.Lane, lane));
+    private bool Knows(string code, int lane) => _known.Knows(new Subject(Subjects.GroupOf(code), SubjectKind.Lane, lane));
 
     private LaneFault FaultOf(int lane, int end)
     {

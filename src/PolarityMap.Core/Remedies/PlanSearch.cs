@@ -68,7 +68,7 @@ internal sealed class PlanSearch(ChangeContext context, Prover prover, SetSearch
             return;
         _checks--;
         CheckReport report = Report(changed);
-        int[] raised = [.. Enumerable.Range(0, report.Findings.Count).Where(i => !Subjects.Of(report.Context, report.Findings[i]).IsSubsetOf(prover.Known))];
+        int[] raised = [.. Enumerable.Range(0, report.Findings.Count).Where(i => !prover.KnowsAll(report.Context, report.Findings[i]))];
         int cleared = Count(prover.Judge(report.Context, report.Findings).Cleared);
         if (raised.Length == 0 || raised.Length >= cleared)
             return;

@@ -8,26 +8,31 @@ internal sealed class Prover
 {
     private readonly ChangeContext _context;
     private readonly CheckReport _before;
-    private readonly HashSet<Subject>[] _subjects;
+    private readonly Dictionary<Subject, int> _numbers = [];
+    private readonly int[][] _subjects;
     private readonly Dictionary<string, Proof> _proofs = [];
 
     public Prover(ChangeContext context, CheckReport before, int most)
     {
         _context = context;
         _before = before;
-        _subjects = [.. before.Findings.Select(f => Subjects.Of(before.Context, f))];
-        Known = [.. _subjects.SelectMany(s => s)];
+        _subjects = new int[before.Findings.Count][];
+        for (int i = 0; i < _subjects.Length; i++)
+            _subjects[i] = [.. Subjects.Of(before.Context, before.Findings[i]).Select(NumberOf)];
         Left = most;
     }
-
-    /// <summary>What all findings of the plant are about.</summary>
-    public HashSet<Subject> Known { get; }
 
     /// <summary>How many sets may still be checked.</summary>
     public int Left { get; private set; }
 
     /// <summary>How many sets were checked.</summary>
     public int Made { get; private set; }
+
+    /// <summary>True when a finding of the plant is about this.</summary>
+    public bool Knows(Subject subject) => _numbers.ContainsKey(subject);
+
+    /// <summary>True when findings of the plant are about all that a finding of a changed plant is about.</summary>
+    public bool KnowsAll(CheckContext after, Finding finding) => Subjects.Of(after, finding).TrueForAll(Knows);
 
     /// <summary>The proof of a set that was checked already, or null.</summary>
     public Proof? Find(IReadOnlyList<Change> changes) => _proofs.GetValueOrDefault(KeyOf(changes));
@@ -57,24 +62,37 @@ internal sealed class Prover
     /// <summary>Compares a checked plant, its parts numbered as before, with the plant as it is.</summary>
     public Proof Judge(CheckContext after, IReadOnlyList<Finding> findings)
     {
-        var remaining = new HashSet<Subject>();
+        var remains = new bool[_numbers.Count];
         var raised = new List<FindingPlaces>();
         foreach (Finding finding in findings)
         {
-            HashSet<Subject> subjects = Subjects.Of(after, finding);
-            remaining.UnionWith(subjects);
-            if (!subjects.IsSubsetOf(Known))
+            bool known = true;
+            foreach (Subject subject in Subjects.Of(after, finding))
+            {
+                if (_numbers.TryGetValue(subject, out int number))
+                    remains[number] = true;
+                else
+                    known = false;
+            }
+
+            if (!known)
                 raised.Add(FindingPlaces.Of(after, finding));
         }
 
         var cleared = new List<int>();
         for (int i = 0; i < _subjects.Length; i++)
         {
-            if (!_subjects[i].Overlaps(remaining))
+            if (!Array.Exists(_subjects[i], s => remains[s]))
                 cleared.Add(i);
         }
 
         return new Proof(cleared, raised, LosesLinks(after), new CheckReport(after.Traced, after, findings, []).Proven);
+    }
+
+    private int NumberOf(Subject subject)
+    {
+        _numbers.TryAdd(subject, _numbers.Count);
+        return _numbers[subject];
     }
 
     private bool LosesLinks(CheckContext after)

@@ -6,12 +6,15 @@ namespace PolarityMap.Core.Remedies;
 /// </summary>
 internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover prover, RemedyOptions options)
 {
-    private readonly LightTrial _trial = new(context, meant, prover.Known);
+    private readonly LightTrial _trial = new(context, meant, prover);
     private readonly Dictionary<ChangeId, Single> _singles = [];
     private readonly List<RemedySet> _found = [];
     private readonly Dictionary<int, List<RemedySet>> _foundFor = [];
     private readonly HashSet<(ChangeId, ChangeId, ChangeId)> _tried = [];
-    private readonly HashSet<int> _unproved = [];
+
+    /// <summary>For each finding with changes that were left unproved the minutes of the least of them.</summary>
+    private readonly Dictionary<int, int> _unproved = [];
+
     private readonly List<Change> _set = [];
     private Pools? _pools;
     private int _trialsLeft;
@@ -83,7 +86,8 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
             {
                 if (!asked.Add(queue[round].Change.Id) || TryProve([queue[round].Change]))
                     continue;
-                _unproved.UnionWith(queue[round].Clears);
+                foreach (int finding in queue[round].Clears)
+                    _unproved[finding] = Math.Min(_unproved.GetValueOrDefault(finding, int.MaxValue), queue[round].Change.Minutes);
                 left++;
             }
         }
@@ -97,15 +101,14 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
     /// <returns>How many sets of two, of three and so on were tried, and whether none was left out.</returns>
     public (IReadOnlyList<int> Tried, bool IsComplete) TrySets(Goal goal)
     {
-        // Of changes that light speaks for and that were not proved none can be called more work than the sets to come.
+        // A change that light speaks for and that was not proved bounds what is worth trying all the same.
         var tried = new List<int>();
-        if (FoundFor(goal.Index).Count == 0 && _unproved.Contains(goal.Index))
-            return (tried, false);
+        int unproved = _unproved.GetValueOrDefault(goal.Index, int.MaxValue);
         _trialsLeft = options.MostTrialsEach;
         _isComplete = true;
         for (int size = 2; size <= options.MostChanges && _isComplete; size++)
         {
-            int limit = FoundFor(goal.Index).Select(f => f.Minutes).DefaultIfEmpty(int.MaxValue).Min();
+            int limit = FoundFor(goal.Index).Select(f => f.Minutes).Append(unproved).Min();
             int before = Trials;
             var passed = new List<Change[]>();
             _tried.Clear();
@@ -114,7 +117,7 @@ internal sealed class SetSearch(ChangeContext context, MeantEnds meant, Prover p
             ProveAll(passed);
         }
 
-        return (tried, _isComplete);
+        return (tried, _isComplete && unproved == int.MaxValue);
     }
 
     /// <summary>Tries and proves a set that was made otherwise.</summary>

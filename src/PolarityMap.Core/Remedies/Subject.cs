@@ -27,4 +27,10 @@ internal enum SubjectKind : byte
 /// <param name="Kind">What the numbers are.</param>
 /// <param name="A">The number, or the smaller of two.</param>
 /// <param name="B">The second number, or -1.</param>
-internal readonly record struct Subject(int Group, SubjectKind Kind, int A, int B = -1);
+internal readonly record struct Subject(int Group, SubjectKind Kind, int A, int B = -1)
+{
+    /// <summary>Written out, since subjects are looked up by the thousand for each proof and what is made for records is a call for each field.</summary>
+    public bool Equals(Subject other) => A == other.A && B == other.B && Group == other.Group && Kind == other.Kind;
+
+    public override int GetHashCode() => unchecked((((A * 31) + B) * 397) ^ ((Group << 8) + (int)Kind));
+}

@@ -25,10 +25,10 @@ internal static class Subjects
     /// <summary>The number by which a rule and those that say the same are known.</summary>
     public static int GroupOf(string code) => s_groups[code];
 
-    /// <summary>What a finding is about, each thing once; never nothing.</summary>
-    public static HashSet<Subject> Of(CheckContext context, Finding finding)
+    /// <summary>What a finding is about, some of it perhaps twice; never nothing.</summary>
+    public static List<Subject> Of(CheckContext context, Finding finding)
     {
-        var subjects = new HashSet<Subject>();
+        var subjects = new List<Subject>();
         int group = GroupOf(finding.Rule.Code);
         switch (finding.Rule.Family)
         {
@@ -73,13 +73,13 @@ internal static class Subjects
         }
     }
 
-    private static void AddLinks(Finding finding, int group, HashSet<Subject> subjects)
+    private static void AddLinks(Finding finding, int group, List<Subject> subjects)
     {
         foreach (int link in finding.Links)
             subjects.Add(new Subject(group, SubjectKind.Link, link));
     }
 
-    private static void AddSites(CheckContext context, Finding finding, int group, HashSet<Subject> subjects)
+    private static void AddSites(CheckContext context, Finding finding, int group, List<Subject> subjects)
     {
         // A part that foreign light enters is at fault anew for each link that is led through it.
         if (finding.Rule.Code == "S01")

@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Remedies;
 using Xunit;
 
@@ -99,7 +100,7 @@ public sealed class RemedyTests
         Change change = Assert.Single(plan.Steps).Change;
         Assert.Equal(3, change.Minutes);
         Assert.Contains("and in the same go", change.Text, StringComparison.Ordinal);
-        Assert.Equal(["far-duplex-polish", "type"], change.Differences.Cast<Core.Deviations.PartDiffers>().Select(d => d.Attribute).Order(StringComparer.Ordinal));
+        Assert.Equal(["far-duplex-polish", "type"], change.Differences.Cast<PartDiffers>().Select(d => d.Attribute).Order(StringComparer.Ordinal));
         Assert.Empty(plan.After.Findings);
     }
 

@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Deviations;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Remedies;
@@ -65,9 +66,9 @@ public sealed class RetraceTests
         foreach (Change change in search.Looked)
         {
             int[] inside = before.Traced.Graph.Inside.ToArray(), outside = before.Traced.Graph.Outside.ToArray();
-            foreach (Core.Deviations.Rejoined join in change.Patch.Inside)
+            foreach (Rejoined join in change.Patch.Inside)
                 inside[join.Position] = join.Partner;
-            foreach (Core.Deviations.Rejoined join in change.Patch.Outside)
+            foreach (Rejoined join in change.Patch.Outside)
                 outside[join.Position] = join.Partner;
             StrandGraph built = StrandGraph.Of(context.Build([change])!);
             Assert.Equal(built.Inside.ToArray(), inside);
