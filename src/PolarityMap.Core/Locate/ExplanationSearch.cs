@@ -53,28 +53,6 @@ internal sealed class ExplanationSearch
         return [.. _ways.Members];
     }
 
-    /// <summary>
-    /// What a lamp showed that an explanation leaves weak light to; null where none was seen. Light that lights one lamp is taken to
-    /// light the others that it reaches as weakly.
-    /// </summary>
-    public bool? WeakLampSeen(IReadOnlyList<Deviation> explanation)
-    {
-        if (explanation.All(d => d.Lossy.Count == 0))
-            return null;
-        foreach (Deviation deviation in explanation)
-            _trial.Lay(deviation);
-        bool? seen = null;
-        foreach (int index in explanation.SelectMany(_index.AffectedBy))
-        {
-            if (seen is null && _observations[index] is LampSeen lamp && _predictor.LampAt(lamp.Port) == LampState.Weak)
-                seen = lamp.IsOn;
-        }
-
-        for (int i = 0; i < explanation.Count; i++)
-            _trial.Lift();
-        return seen;
-    }
-
     /// <summary>All explanations of the smallest size that has any.</summary>
     public (IReadOnlyList<Deviation[]> Found, SearchReport Report) Run()
     {

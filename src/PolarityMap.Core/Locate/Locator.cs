@@ -66,7 +66,7 @@ public static class Locator
         int[] chosen = ForTests(result.Explanations.Count);
         Deviation[][] sets = [.. chosen.Select(e => result.Explanations[e].Deviations.ToArray())];
         var search = new ExplanationSearch(context, result.Observations, new LocateOptions());
-        var table = new TestTable(context, CandidateTests.Of(context, result.Observations, search.Refuting, sets), sets, search);
+        var table = new TestTable(context, CandidateTests.Of(context, result.Observations, search.Refuting, sets), sets);
         var chooser = new TestChooser(context, table, [.. chosen.Select(e => result.Explanations[e].Share)], chosen);
         return Plan(result, chooser, [.. Enumerable.Range(0, chosen.Length)], depth);
     }
@@ -88,7 +88,7 @@ public static class Locator
         int[] chosen = ForTests(ranked.Length);
         Deviation[][] sets = [.. chosen.Select(e => ranked[e])];
         IReadOnlyList<SiteTest> tests = sets.Length > 1 ? CandidateTests.Of(context, observations, search.Refuting, sets) : [];
-        var table = new TestTable(context, tests, sets, search);
+        var table = new TestTable(context, tests, sets);
         int[] groups = table.Groups(sets.Length);
         var groupOf = new int[ranked.Length];
         for (int i = 0; i < chosen.Length; i++)
@@ -119,7 +119,7 @@ public static class Locator
         IReadOnlyList<SiteTest> tests = CandidateTests.AtTheCauses(context, observations, sets[0], search.Doubted());
         if (tests.Count == 0)
             return null;
-        var table = new TestTable(context, [tests[0]], sets, search);
+        var table = new TestTable(context, [tests[0]], sets);
         var chooser = new TestChooser(context, table, [.. explanations.Select(e => e.Share)], [.. Enumerable.Range(0, sets.Length)]);
         return chooser.Told(0, [.. Enumerable.Range(0, sets.Length)], out _) with { IsToConfirm = true };
     }

@@ -54,21 +54,15 @@ internal sealed class TestChooser(DeviationContext context, TestTable table, dou
                 mass[shown] = mass.GetValueOrDefault(shown) + share[e];
         }
 
-        if (open > 0)
-        {
-            mass[0] = mass.GetValueOrDefault(0) + (open / 2);
-            mass[1] = mass.GetValueOrDefault(1) + (open / 2);
-        }
-
-        double bits = 0;
+        double told = all - open, bits = 0;
         foreach (double part in mass.Values)
         {
             if (part > 0)
-                bits -= part / all * Math.Log2(part / all);
+                bits -= part / told * Math.Log2(part / told);
         }
 
-        // What is open either way tells nothing of itself.
-        return Math.Max(0, bits - (open / all));
+        // What is open either way is taken to follow the rest, and tells nothing of itself.
+        return told > 0 ? bits * told / all : 0;
     }
 
     /// <summary>A test with what it can show.</summary>
@@ -77,12 +71,12 @@ internal sealed class TestChooser(DeviationContext context, TestTable table, dou
     /// <param name="under">For each outcome the explanations of the table that lead one to expect it.</param>
     public NextTest Told(int test, IReadOnlyList<int> explanations, out IReadOnlyList<IReadOnlyList<int>> under)
     {
-        double all = explanations.Sum(e => share[e]);
+        double told = explanations.Where(e => table.Of(test, e) != TestTable.Open).Sum(e => share[e]);
         var outcomes = new List<(TestOutcome Outcome, List<int> Under)>();
         foreach ((int shown, List<int> list) in table.Split(test, explanations))
         {
-            double mass = list.Sum(e => table.Of(test, e) == TestTable.Open ? share[e] / 2 : share[e]);
-            outcomes.Add((new TestOutcome(Observed(table.Tests[test], shown), mass / all, [.. list.Select(IndexOf)]), list));
+            double mass = list.Where(e => table.Of(test, e) != TestTable.Open).Sum(e => share[e]);
+            outcomes.Add((new TestOutcome(Observed(table.Tests[test], shown), told > 0 ? mass / told : 0, [.. list.Select(IndexOf)]), list));
         }
 
         (TestOutcome Outcome, List<int> Under)[] ordered = [.. outcomes.OrderByDescending(o => o.Outcome.Share)];

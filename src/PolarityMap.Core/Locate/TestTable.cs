@@ -17,7 +17,7 @@ internal sealed class TestTable
 
     private readonly int[][] _shows;
 
-    public TestTable(DeviationContext context, IReadOnlyList<SiteTest> tests, IReadOnlyList<Deviation[]> explanations, ExplanationSearch search)
+    public TestTable(DeviationContext context, IReadOnlyList<SiteTest> tests, IReadOnlyList<Deviation[]> explanations)
     {
         Tests = tests;
         _shows = new int[tests.Count][];
@@ -27,11 +27,10 @@ internal sealed class TestTable
         var predictor = new Predictor(context, trial);
         for (int e = 0; e < explanations.Count; e++)
         {
-            bool? weak = search.WeakLampSeen(explanations[e]);
             foreach (Deviation deviation in explanations[e])
                 trial.Lay(deviation);
             for (int t = 0; t < tests.Count; t++)
-                _shows[t][e] = Show(tests[t], predictor, trial, context.Graph, weak);
+                _shows[t][e] = Show(tests[t], predictor, trial, context.Graph);
             for (int i = 0; i < explanations[e].Length; i++)
                 trial.Lift();
         }
@@ -42,10 +41,10 @@ internal sealed class TestTable
     /// <summary>What a test shows under an explanation.</summary>
     public int Of(int test, int explanation) => _shows[test][explanation];
 
-    private static int Show(SiteTest test, Predictor predictor, TrialGraph trial, StrandGraph graph, bool? weak) => test switch
+    private static int Show(SiteTest test, Predictor predictor, TrialGraph trial, StrandGraph graph) => test switch
     {
         LightTest light => predictor.Follow(light.From, light.Look),
-        LampTest lamp => predictor.LampAt(lamp.Port) switch { LampState.On => 1, LampState.Off => 0, _ => weak switch { true => 1, false => 0, _ => Open } },
+        LampTest lamp => predictor.LampAt(lamp.Port) switch { LampState.On => 1, LampState.Off => 0, _ => Open },
         LookTest look => predictor.Differs(look.Part) ? 1 : 0,
         LossTest loss => Loss(loss, predictor.Follow(loss.From, graph.PartOf(loss.Seen)), trial),
         _ => 0,
