@@ -27,8 +27,21 @@ internal sealed record SuspectPlant(CheckReport Report, IReadOnlyList<Finding> F
             throw new CallException($"{verdict} There is no suspect to draw; see 'polaritymap locate {plant} --seen {seen}'");
         Plant built = deviations.Build(result.Explanations[0].Deviations.SelectMany(d => d.Differences))!;
         CheckReport report = CheckReport.Of(TracedPlant.Of(built));
-        Finding[] findings = [.. SuspectFindings.Of(deviations, result, report.Traced), .. report.Findings];
-        int[] strands = [.. findings.SelectMany(f => f.Strands).Distinct().OrderBy(report.Traced.NumberOf)];
+        // The place of a fault is what is looked for: beside the suspects only the far ends show what is wrong.
+        Finding[] findings = [.. SuspectFindings.Of(deviations, result, report.Traced), .. report.Findings.Where(f => f.At.Count == 0)];
+        int[] strands = [.. findings.SelectMany(f => f.Strands).SelectMany(s => WithNeighbours(report.Traced, s)).Distinct().OrderBy(report.Traced.NumberOf)];
         return new SuspectPlant(report, findings, strands, verdict);
+    }
+
+    /// <summary>A strand with those of the interface ports that it begins and ends at: a pair is drawn together.</summary>
+    private static IEnumerable<int> WithNeighbours(TracedPlant traced, int strand)
+    {
+        yield return strand;
+        foreach (int end in (int[])[traced.Strands[strand][0], traced.Strands[strand][^1]])
+        {
+            PortRef port = traced.Graph.PlaceOf(end).Port;
+            for (int position = 1; traced.Graph.HasLane(end) && position <= traced.Plant.Port(port).PositionCount; position++)
+                yield return traced.StrandOf(traced.Graph.PositionOf(port, position));
+        }
     }
 }

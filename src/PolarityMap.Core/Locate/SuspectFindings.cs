@@ -102,7 +102,10 @@ public static class SuspectFindings
                     strands.Add(asBuilt.StrandOf(light.From));
                     break;
                 case LossMeasured loss:
-                    strands.Add(asBuilt.StrandOf(loss.From));
+                    // Both fibres of the port, as they lie side by side.
+                    PositionPlace place = asBuilt.Graph.PlaceOf(loss.From);
+                    for (int position = 1; position <= asBuilt.Plant.Port(place.Port).PositionCount; position++)
+                        strands.Add(asBuilt.StrandOf(asBuilt.Graph.PositionOf(place.Port, position)));
                     break;
                 case LampSeen lamp:
                     foreach (Lane lane in asBuilt.Plant.Parts[lamp.Port.Part].Shape.Lanes)
