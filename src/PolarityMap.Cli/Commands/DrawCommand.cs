@@ -60,7 +60,6 @@ internal sealed class DrawCommand : ICommandFile
               polaritymap draw plant.yaml --view card --link SW-L/1 -o card.pdf
               polaritymap draw plant.yaml --view labels --paper Letter --label-test-page -o labels.pdf
               polaritymap draw plant.yaml --view end-face --part TRUNK --dpi 200 -o faces.png
-              polaritymap draw plant.yaml --seen seen.csv -o suspects.svg
             """)
         {
             _plant, _output, _view, _steps, _beside, _network, _part, _link, _strand, _finding, _seen, _dark, _paper, _orientation, _split, _fold, _labelSheet, _labelFrames, _labelTest, _date, _revision, _as, _dpi, _bare,
