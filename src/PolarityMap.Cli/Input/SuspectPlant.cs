@@ -28,7 +28,7 @@ internal sealed record SuspectPlant(CheckReport Report, IReadOnlyList<Finding> F
         Plant built = deviations.Build(result.Explanations[0].Deviations.SelectMany(d => d.Differences))!;
         CheckReport report = CheckReport.Of(TracedPlant.Of(built));
         // The place of a fault is what is looked for: beside the suspects only the far ends show what is wrong.
-        Finding[] findings = [.. SuspectFindings.Of(deviations, result, report.Traced), .. report.Findings.Where(f => f.At.Count == 0)];
+        Finding[] findings = [.. SuspectFindings.Of(result, report.Traced), .. report.Findings.Where(f => f.At.Count == 0)];
         int[] strands = [.. findings.SelectMany(f => f.Strands).SelectMany(s => WithNeighbours(report.Traced, s)).Distinct().OrderBy(report.Traced.NumberOf)];
         return new SuspectPlant(report, findings, strands, verdict);
     }

@@ -18,6 +18,19 @@ internal static class Moves
         }
     }
 
+    /// <summary>The plugs that sit where a part is mated: its own, and those in it.</summary>
+    public static IEnumerable<Seat> SeatsAt(DeviationContext context, int part)
+    {
+        for (int i = 0; i < context.Seats.MatingsAt(part).Length; i++)
+        {
+            (Seat? first, Seat? second) = context.Seats.In(context.Seats.MatingsAt(part)[i]);
+            if (first is not null)
+                yield return first;
+            if (second is not null)
+                yield return second;
+        }
+    }
+
     /// <summary>
     /// The plugs that could have been put by mistake into a port in which a plug of the given part waits: light then goes on into it.
     /// </summary>

@@ -10,6 +10,19 @@ internal static class TerminationWiring
     /// <summary>True for a part in which fibres are brought to duplex ports in the field.</summary>
     public static bool IsTermination(Part part) => part.Kind == "field termination";
 
+    /// <summary>The duplex ports of a part at which fibres are brought to them in the field; none of any other part.</summary>
+    public static IEnumerable<PortRef> Ports(DeviationContext context, int part)
+    {
+        if (!IsTermination(context.Plant.Parts[part]))
+            yield break;
+        FixedList<PortShape> ports = context.Plant.Parts[part].Shape.Ports;
+        for (int port = 0; port < ports.Count; port++)
+        {
+            if (ports[port].Face == Face.Duplex)
+                yield return new PortRef(part, port);
+        }
+    }
+
     /// <summary>The difference that a patch of such a part makes: its wiring written out, or, for a part without attributes, its shape.</summary>
     public static LateDifference Of(DeviationContext context, int part, GraphPatch patch) => new(() =>
     {

@@ -16,6 +16,9 @@ public sealed record LocateResult(
     SearchReport Searched,
     NextTest? Next)
 {
+    /// <summary>Which observations refute the plant as described, by their places among <see cref="Observations"/>.</summary>
+    public IReadOnlyList<int> Refuting { get; init; } = [];
+
     /// <summary>
     /// Where nothing explains everything: those observations without one of which a single deviation would. One of them may be a
     /// mistake.

@@ -65,8 +65,7 @@ public static class Locator
     {
         int[] chosen = ForTests(result.Explanations.Count);
         Deviation[][] sets = [.. chosen.Select(e => result.Explanations[e].Deviations.ToArray())];
-        var search = new ExplanationSearch(context, result.Observations, new LocateOptions());
-        var table = new TestTable(context, CandidateTests.Of(context, result.Observations, search.Refuting, sets), sets);
+        var table = new TestTable(context, CandidateTests.Of(context, result.Observations, result.Refuting, sets), sets);
         var chooser = new TestChooser(context, table, [.. chosen.Select(e => result.Explanations[e].Share)], chosen);
         return Plan(result, chooser, [.. Enumerable.Range(0, chosen.Length)], depth);
     }
@@ -99,7 +98,7 @@ public static class Locator
             explanations[e] = new Explanation(ranked[e], share[e], groupOf[e] > 0 ? groupOf[e] : ranked.Length + e, e < MostWithEvidence ? words.Of(ranked[e]) : []);
         var chooser = new TestChooser(context, table, [.. chosen.Select(e => share[e])], chosen);
         NextTest? next = chooser.Choose([.. Enumerable.Range(0, chosen.Length)]) ?? Confirming(context, observations, explanations, search);
-        return new LocateResult(observations, [], explanations, report, next);
+        return new LocateResult(observations, [], explanations, report, next) { Refuting = search.Refuting };
     }
 
     /// <summary>

@@ -32,15 +32,17 @@ internal sealed class Predictor(DeviationContext context, TrialGraph trial)
             case LampSeen lamp:
                 return LampAt(lamp.Port, ways) is var state && (state == LampState.Weak || (state == LampState.On) == lamp.IsOn);
             case LossMeasured loss:
-                return Follow(loss.From, _graph.PartOf(loss.Seen), ways) == loss.Seen && trial.PassedLoss == loss.IsTooMuch;
+                return Loses(loss.From, loss.Seen, loss.IsTooMuch, ways);
             case LossExpected loss:
-                return Follow(loss.From, _graph.PartOf(loss.Seen), ways) == loss.Seen && trial.PassedLoss == loss.IsTooMuch;
+                return Loses(loss.From, loss.Seen, loss.IsTooMuch, ways);
             case PartLooked look:
                 return Differs(look.Part) != look.IsAsDescribed;
             default:
                 return true;
         }
     }
+
+    private bool Loses(int from, int seen, bool tooMuch, PositionMarks? ways) => Follow(from, _graph.PartOf(seen), ways) == seen && trial.PassedLoss == tooMuch;
 
     /// <summary>Follows light and notes its way.</summary>
     public int Follow(int from, int look, PositionMarks? ways = null)

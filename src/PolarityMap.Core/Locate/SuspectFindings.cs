@@ -16,12 +16,11 @@ public static class SuspectFindings
     private const int MostSuspects = 4;
 
     /// <summary>The suspects S1, S2, … and the ends IN and LOOK of the next test.</summary>
-    /// <param name="context">The plant as it is described.</param>
     /// <param name="result">What was found.</param>
     /// <param name="asBuilt">The plant as the first explanation has it, its parts numbered as before.</param>
-    public static IReadOnlyList<Finding> Of(DeviationContext context, LocateResult result, TracedPlant asBuilt)
+    public static IReadOnlyList<Finding> Of(LocateResult result, TracedPlant asBuilt)
     {
-        int[] doubted = [.. DoubtedStrands(context, result, asBuilt)];
+        int[] doubted = [.. DoubtedStrands(result, asBuilt)];
         var findings = new List<Finding>();
         var named = new HashSet<int>();
         foreach (Explanation explanation in result.Explanations)
@@ -90,11 +89,10 @@ public static class SuspectFindings
     }
 
     /// <summary>The strands that what was seen is about, where it refutes the plant as described.</summary>
-    private static SortedSet<int> DoubtedStrands(DeviationContext context, LocateResult result, TracedPlant asBuilt)
+    private static SortedSet<int> DoubtedStrands(LocateResult result, TracedPlant asBuilt)
     {
         var strands = new SortedSet<int>();
-        var search = new ExplanationSearch(context, result.Observations, new LocateOptions());
-        foreach (int index in search.Refuting)
+        foreach (int index in result.Refuting)
         {
             switch (result.Observations[index])
             {
@@ -102,10 +100,7 @@ public static class SuspectFindings
                     strands.Add(asBuilt.StrandOf(light.From));
                     break;
                 case LossMeasured loss:
-                    // Both fibres of the port, as they lie side by side.
-                    PositionPlace place = asBuilt.Graph.PlaceOf(loss.From);
-                    for (int position = 1; position <= asBuilt.Plant.Port(place.Port).PositionCount; position++)
-                        strands.Add(asBuilt.StrandOf(asBuilt.Graph.PositionOf(place.Port, position)));
+                    strands.Add(asBuilt.StrandOf(loss.From));
                     break;
                 case LampSeen lamp:
                     foreach (Lane lane in asBuilt.Plant.Parts[lamp.Port.Part].Shape.Lanes)

@@ -33,6 +33,23 @@ internal readonly record struct Joint(PortRef Here, PortRef There)
             : null;
     }
 
+    /// <summary>The pairs of plugs or sockets by which light would change from the one way to the other, joint by joint.</summary>
+    /// <param name="context">The plant.</param>
+    /// <param name="way">The positions of the one way.</param>
+    /// <param name="meant">Those of the other, told from the far end.</param>
+    public static IEnumerable<(PortRef A, PortRef B)> Crossings(ChangeContext context, IReadOnlyList<int> way, IReadOnlyList<int> meant)
+    {
+        List<Joint> far = Along(context, meant);
+        foreach (Joint joint in Along(context, way))
+        {
+            foreach (Joint other in far)
+            {
+                if (Crossing(context, joint, other) is { } pair)
+                    yield return pair;
+            }
+        }
+    }
+
     /// <summary>True for two sockets of one part, or of two parts of a kind in one room, or for two plugs in such adapters.</summary>
     public static bool Alike(ChangeContext context, PortRef a, PortRef b)
     {

@@ -15,6 +15,7 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     internal const double InheritedCapMm = CapHeights.Strand;
 
     private readonly Utf8Text _path = new(256);
+    private readonly SvgAttributes _attributes = new(output);
 
     internal void Append(SceneElement element)
     {
@@ -155,9 +156,9 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     private void Stroke(Colour colour, double width, DashKind dash, double dashUnit)
     {
         output.Append("<path d=\""u8).Append(_path.Written.Span).Append((byte)'"');
-        Paint(" stroke=\""u8, colour);
-        Number(" stroke-width=\""u8, width);
-        Dashes(dash, dashUnit);
+        _attributes.Paint(" stroke=\""u8, colour);
+        _attributes.Number(" stroke-width=\""u8, width);
+        _attributes.Dashes(dash, dashUnit);
         output.Append("/>\n"u8);
     }
 
@@ -264,7 +265,7 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         if (isPath)
         {
             output.Append((byte)'"');
-            FillAndOutline(first!.Underlay!.Value.Fill, null, 0);
+            _attributes.FillAndOutline(first!.Underlay!.Value.Fill, null, 0);
         }
         else if (first is not null)
         {
@@ -275,10 +276,10 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
     private void Style(Label label)
     {
         if (label.CapHeightMm != InheritedCapMm)
-            Number(" font-size=\""u8, FontMetrics.FontSizeFor(label.CapHeightMm));
+            _attributes.Number(" font-size=\""u8, FontMetrics.FontSizeFor(label.CapHeightMm));
         if (label.Anchor != Anchor.Start)
             output.Append(label.Anchor == Anchor.Middle ? " text-anchor=\"middle\""u8 : " text-anchor=\"end\""u8);
-        Paint(" fill=\""u8, label.Colour);
+        _attributes.Paint(" fill=\""u8, label.Colour);
     }
 
     /// <summary>Boxes that look alike, as one path.</summary>
@@ -293,7 +294,7 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
 
         output.Append((byte)'"');
         var first = (Box)boxes[0];
-        FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
+        _attributes.FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
     }
 
     /// <summary>Polygons that look alike, as one path.</summary>
@@ -304,31 +305,31 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
             SvgPathData.AppendPolygon(output, ((Polygon)element).Points);
         output.Append((byte)'"');
         var first = (Polygon)polygons[0];
-        FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
+        _attributes.FillAndOutline(first.Fill, first.Stroke, first.StrokeWidthMm);
     }
 
     private void Rectangle(Box box)
     {
         output.Append("<rect"u8);
-        Number(" x=\""u8, box.X);
-        Number(" y=\""u8, box.Y);
-        Number(" width=\""u8, box.Width);
-        Number(" height=\""u8, box.Height);
+        _attributes.Number(" x=\""u8, box.X);
+        _attributes.Number(" y=\""u8, box.Y);
+        _attributes.Number(" width=\""u8, box.Width);
+        _attributes.Number(" height=\""u8, box.Height);
         if (box.CornerRadius > 0)
-            Number(" rx=\""u8, box.CornerRadius);
-        FillAndOutline(box.Fill, box.Stroke, box.StrokeWidthMm);
+            _attributes.Number(" rx=\""u8, box.CornerRadius);
+        _attributes.FillAndOutline(box.Fill, box.Stroke, box.StrokeWidthMm);
     }
 
     private void StraightLine(Line line)
     {
         output.Append("<line"u8);
-        Number(" x1=\""u8, line.X1);
-        Number(" y1=\""u8, line.Y1);
-        Number(" x2=\""u8, line.X2);
-        Number(" y2=\""u8, line.Y2);
-        Paint(" stroke=\""u8, line.Stroke);
-        Number(" stroke-width=\""u8, line.WidthMm);
-        Dashes(line.Dash, line.WidthMm);
+        _attributes.Number(" x1=\""u8, line.X1);
+        _attributes.Number(" y1=\""u8, line.Y1);
+        _attributes.Number(" x2=\""u8, line.X2);
+        _attributes.Number(" y2=\""u8, line.Y2);
+        _attributes.Paint(" stroke=\""u8, line.Stroke);
+        _attributes.Number(" stroke-width=\""u8, line.WidthMm);
+        _attributes.Dashes(line.Dash, line.WidthMm);
         output.Append("/>\n"u8);
     }
 
@@ -343,60 +344,15 @@ internal sealed class SvgElements(Utf8Text output, string idPrefix)
         }
 
         output.Append((byte)'"');
-        FillAndOutline(polygon.Fill, polygon.Stroke, polygon.StrokeWidthMm);
+        _attributes.FillAndOutline(polygon.Fill, polygon.Stroke, polygon.StrokeWidthMm);
     }
 
     private void Disc(Circle circle)
     {
         output.Append("<circle"u8);
-        Number(" cx=\""u8, circle.CentreX);
-        Number(" cy=\""u8, circle.CentreY);
-        Number(" r=\""u8, circle.Radius);
-        FillAndOutline(circle.Fill, circle.Stroke, circle.StrokeWidthMm);
-    }
-
-    private void FillAndOutline(Colour? fill, Colour? stroke, double width)
-    {
-        if (fill is { } inside)
-            Paint(" fill=\""u8, inside);
-        if (stroke is { } outline)
-        {
-            Paint(" stroke=\""u8, outline);
-            Number(" stroke-width=\""u8, width);
-        }
-
-        output.Append("/>\n"u8);
-    }
-
-    private void Dashes(DashKind kind, double unit)
-    {
-        ReadOnlySpan<double> multiples = DashPattern.Multiples(kind);
-        if (multiples.Length == 0)
-            return;
-
-        // Some renderers read a list parted by spaces as one number.
-        output.Append(" stroke-dasharray=\""u8);
-        for (int i = 0; i < multiples.Length; i++)
-        {
-            if (i > 0)
-                output.Append((byte)',');
-            SvgNumber.Append(output, multiples[i] * unit);
-        }
-
-        output.Append((byte)'"');
-    }
-
-    private void Paint(ReadOnlySpan<byte> attribute, Colour colour)
-    {
-        Span<char> hex = stackalloc char[7];
-        colour.WriteHex(hex);
-        output.Append(attribute).Append(hex).Append((byte)'"');
-    }
-
-    private void Number(ReadOnlySpan<byte> attribute, double value)
-    {
-        output.Append(attribute);
-        SvgNumber.Append(output, value);
-        output.Append((byte)'"');
+        _attributes.Number(" cx=\""u8, circle.CentreX);
+        _attributes.Number(" cy=\""u8, circle.CentreY);
+        _attributes.Number(" r=\""u8, circle.Radius);
+        _attributes.FillAndOutline(circle.Fill, circle.Stroke, circle.StrokeWidthMm);
     }
 }

@@ -4,6 +4,7 @@ using PolarityMap.Core.Plants;
 using PolarityMap.Core.Remedies;
 using PolarityMap.Core.Strands;
 using PolarityMap.Core.Tests.Strands;
+using PolarityMap.Core.Tests.Plants;
 using Xunit;
 
 namespace PolarityMap.Core.Tests.Remedies;
@@ -49,21 +50,8 @@ public sealed class RandomPlantTests
     /// <summary>The plant with a few links between random interface ports.</summary>
     private static Plant WithLinks(Plant plant, Lots lots)
     {
-        var builder = new PlantBuilder();
-        foreach (Network network in plant.Networks)
-            builder.AddNetwork(network);
-        var ports = new List<PortRef>();
-        for (int p = 0; p < plant.Parts.Count; p++)
-        {
-            builder.AddPart(plant.Parts[p]);
-            for (int n = 0; plant.Parts[p].Shape.IsInterface && n < plant.Parts[p].Shape.Ports.Count; n++)
-                ports.Add(new PortRef(p, n));
-        }
-
-        foreach (Mating mating in plant.Matings)
-            builder.AddMating(mating);
-        foreach (OpenPlug plug in plant.OpenPlugs)
-            builder.AddOpenPlug(plug);
+        PlantBuilder builder = PlantCopy.Of(plant);
+        List<PortRef> ports = PlantCopy.InterfacePorts(plant);
         for (int i = 0; i < 3 && ports.Count > 1; i++)
         {
             PortRef from = lots.Of(ports), to = lots.Of(ports);

@@ -25,10 +25,9 @@ internal sealed class CordInNextPort : DeviationKind
 
     public override IEnumerable<Deviation> At(DeviationContext context, int part)
     {
-        for (int i = 0; i < context.Seats.MatingsAt(part).Length; i++)
+        foreach (Seat seat in Moves.SeatsAt(context, part))
         {
-            (Seat? first, Seat? second) = context.Seats.In(context.Seats.MatingsAt(part)[i]);
-            foreach (Deviation deviation in Of(context, first).Concat(Of(context, second)))
+            foreach (Deviation deviation in Of(context, seat))
                 yield return deviation;
         }
 
@@ -39,9 +38,9 @@ internal sealed class CordInNextPort : DeviationKind
         }
     }
 
-    private IEnumerable<Deviation> Of(DeviationContext context, Seat? seat)
+    private IEnumerable<Deviation> Of(DeviationContext context, Seat seat)
     {
-        if (seat is not { IsCord: true })
+        if (!seat.IsCord)
             yield break;
         foreach (PortRef target in Moves.Targets(context, seat))
         {

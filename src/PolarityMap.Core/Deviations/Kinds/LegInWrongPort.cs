@@ -27,10 +27,9 @@ internal sealed class LegInWrongPort : DeviationKind
 
     public override IEnumerable<Deviation> At(DeviationContext context, int part)
     {
-        for (int i = 0; i < context.Seats.MatingsAt(part).Length; i++)
+        foreach (Seat seat in Moves.SeatsAt(context, part))
         {
-            (Seat? first, Seat? second) = context.Seats.In(context.Seats.MatingsAt(part)[i]);
-            foreach (Deviation deviation in Of(context, first).Concat(Of(context, second)))
+            foreach (Deviation deviation in Of(context, seat))
                 yield return deviation;
         }
 
@@ -41,9 +40,9 @@ internal sealed class LegInWrongPort : DeviationKind
         }
     }
 
-    private IEnumerable<Deviation> Of(DeviationContext context, Seat? seat)
+    private IEnumerable<Deviation> Of(DeviationContext context, Seat seat)
     {
-        if (seat is not { IsCord: false })
+        if (seat.IsCord)
             yield break;
         foreach (PortRef target in Targets(context, seat))
         {

@@ -1,4 +1,3 @@
-using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Deviations.Kinds;
@@ -24,12 +23,9 @@ internal sealed class PairCrossed : DeviationKind
 
     public override IEnumerable<Deviation> At(DeviationContext context, int part)
     {
-        if (!TerminationWiring.IsTermination(context.Plant.Parts[part]))
-            yield break;
-        FixedList<PortShape> ports = context.Plant.Parts[part].Shape.Ports;
-        for (int port = 0; port < ports.Count; port++)
+        foreach (PortRef port in TerminationWiring.Ports(context, part))
         {
-            if (ports[port].Face == Face.Duplex && context.Once(Id(part, port), (Kind: this, context, port: new PortRef(part, port)), static f => f.Kind.Make(f.context, f.port)) is { } deviation)
+            if (context.Once(Id(part, port.Port), (Kind: this, context, port), static f => f.Kind.Make(f.context, f.port)) is { } deviation)
                 yield return deviation;
         }
     }

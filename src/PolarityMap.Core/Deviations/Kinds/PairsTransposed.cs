@@ -1,4 +1,3 @@
-using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 
 namespace PolarityMap.Core.Deviations.Kinds;
@@ -24,20 +23,17 @@ internal sealed class PairsTransposed : DeviationKind
 
     public override IEnumerable<Deviation> At(DeviationContext context, int part)
     {
-        if (!TerminationWiring.IsTermination(context.Plant.Parts[part]))
-            yield break;
-        FixedList<PortShape> ports = context.Plant.Parts[part].Shape.Ports;
-        for (int port = 0; port + 1 < ports.Count; port++)
+        PortRef? before = null;
+        foreach (PortRef port in TerminationWiring.Ports(context, part))
         {
-            if (ports[port].Face == Face.Duplex && ports[port + 1].Face == Face.Duplex
-                && context.Once(Id(part, port), (Kind: this, context, port: new PortRef(part, port)), static f => f.Kind.Make(f.context, f.port)) is { } deviation)
+            if (before is { } first && context.Once(Id(part, first.Port), (Kind: this, context, first, port), static f => f.Kind.Make(f.context, f.first, f.port)) is { } deviation)
                 yield return deviation;
+            before = port;
         }
     }
 
-    private Deviation? Make(DeviationContext context, PortRef port)
+    private Deviation? Make(DeviationContext context, PortRef port, PortRef next)
     {
-        PortRef next = port with { Port = port.Port + 1 };
         int here = context.Graph.PositionOf(port, 1), there = context.Graph.PositionOf(next, 1);
         if (context.Exchanged(here, there) is not { } ofA || context.Exchanged(here + 1, there + 1) is not { } ofB)
             return null;

@@ -40,14 +40,10 @@ internal sealed class LegsExchanged : ChangeKind
 
     public override IEnumerable<Change> Toward(ChangeContext context, IReadOnlyList<int> way, IReadOnlyList<int> meant)
     {
-        List<Joint> far = Joint.Along(context, meant);
-        foreach (Joint joint in Joint.Along(context, way))
+        foreach ((PortRef a, PortRef b) in Joint.Crossings(context, way, meant))
         {
-            foreach (Joint other in far)
-            {
-                if (Joint.Crossing(context, joint, other) is (var a, var b) && Plug(context, a) is { } one && Plug(context, b) is { } two && Exchange(context, one, two) is { } change)
-                    yield return change;
-            }
+            if (Plug(context, a) is { } one && Plug(context, b) is { } two && Exchange(context, one, two) is { } change)
+                yield return change;
         }
     }
 

@@ -29,14 +29,10 @@ internal sealed class PatchesExchanged : ChangeKind
 
     public override IEnumerable<Change> Toward(ChangeContext context, IReadOnlyList<int> way, IReadOnlyList<int> meant)
     {
-        List<Joint> far = Joint.Along(context, meant);
-        foreach (Joint joint in Joint.Along(context, way))
+        foreach ((PortRef a, PortRef b) in Joint.Crossings(context, way, meant))
         {
-            foreach (Joint other in far)
-            {
-                if (Joint.Crossing(context, joint, other) is (var a, var b) && HoldsCord(context, a) && HoldsCord(context, b) && Exchange(context, a, b) is { } change)
-                    yield return change;
-            }
+            if (HoldsCord(context, a) && HoldsCord(context, b) && Exchange(context, a, b) is { } change)
+                yield return change;
         }
     }
 
