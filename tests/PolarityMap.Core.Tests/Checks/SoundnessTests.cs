@@ -3,8 +3,8 @@ using PolarityMap.Core.Checks;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
-using PolarityMap.Core.Tests.Strands;
 using PolarityMap.Core.Tests.Plants;
+using PolarityMap.Core.Tests.Strands;
 using Xunit;
 
 namespace PolarityMap.Core.Tests.Checks;

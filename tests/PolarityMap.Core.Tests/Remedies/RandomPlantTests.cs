@@ -3,8 +3,8 @@ using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Remedies;
 using PolarityMap.Core.Strands;
-using PolarityMap.Core.Tests.Strands;
 using PolarityMap.Core.Tests.Plants;
+using PolarityMap.Core.Tests.Strands;
 using Xunit;
 
 namespace PolarityMap.Core.Tests.Remedies;
