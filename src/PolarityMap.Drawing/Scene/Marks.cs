@@ -76,6 +76,14 @@ public static class Marks
     /// <param name="edgeY">Bottom edge of the box.</param>
     public static Polygon KeyDown(double centreX, double edgeY) => KeyTab(centreX, edgeY, 1.4);
 
+    private const double PinRadius = 0.55;
+
+    /// <summary>A connector has guide pins: a full dot.</summary>
+    public static Circle Pins(double centreX, double centreY) => new(centreX, centreY, PinRadius, Fill: Palette.Ink);
+
+    /// <summary>A connector has holes for guide pins: an open dot.</summary>
+    public static Circle Holes(double centreX, double centreY) => new(centreX, centreY, PinRadius - (LineWidths.Leader / 2), Palette.Ink, LineWidths.Leader, Palette.Paper);
+
     /// <summary>A bar across the end of a strand that leads nowhere.</summary>
     public static Line DeadEnd(double x, double y) => new(x, y - 1.6, x, y + 1.6, Palette.Ink, LineWidths.Frame);
 

@@ -38,23 +38,24 @@ public sealed class FaultMarkTests
         Assert.All(sheet.Strands, s => Assert.Contains(s.Number, labelled));
     }
 
-    // By hand, from the documents: left of which box or in which the fault is, counted from 1 from the left, and on how many strands.
+    // By hand, from the documents: how many signs are there, one for a whole array plug, and at the far ends of its strands; left of
+    // which box or in which the fault is, counted from 1 from the left.
     [Theory]
-    [InlineData("M01", 12, 2, 3)]
-    [InlineData("M03", 2, 2, 3)]
-    [InlineData("M05", 2, 2, 3)]
-    [InlineData("M07", 2, 2, 3)]
-    [InlineData("F01", 2, 2, 3)]
-    [InlineData("F04", 2, 2, 2)]
-    [InlineData("D06", 2, 2, 2)]
-    [InlineData("S01", 2, 3, 3)]
-    public void A_fault_at_a_mating_or_part_has_its_sign_there(string code, int strands, int after, int before)
+    [InlineData("M01", 1, 12, 2, 3)]
+    [InlineData("M03", 2, 2, 2, 3)]
+    [InlineData("M05", 2, 2, 2, 3)]
+    [InlineData("M07", 2, 2, 2, 3)]
+    [InlineData("F01", 2, 2, 2, 3)]
+    [InlineData("F04", 2, 2, 2, 2)]
+    [InlineData("D06", 2, 2, 2, 2)]
+    [InlineData("S01", 2, 2, 3, 3)]
+    public void A_fault_at_a_mating_or_part_has_its_sign_there(string code, int signs, int strands, int after, int before)
     {
         DrawnSheet sheet = DrawnSheet.Of($"faults/{code}.svg");
         Rect[] boxes = [.. sheet.Parts.OrderBy(p => p.X).DistinctBy(p => p.X)];
         double from = after == before ? boxes[after - 1].X : boxes[after - 1].Right, to = after == before ? boxes[after - 1].Right : boxes[before - 1].X;
         Rect[] there = [.. sheet.Signs.Where(s => s.X > from && s.Right < to)];
-        Assert.Equal(strands, there.Length);
+        Assert.Equal(signs, there.Length);
 
         // Besides, at the far end.
         Assert.Equal(strands, sheet.Signs.Count(s => s.X > boxes[^1].Right));

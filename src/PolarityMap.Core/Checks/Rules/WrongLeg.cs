@@ -1,3 +1,6 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+
 namespace PolarityMap.Core.Checks.Rules;
 
 public sealed class WrongLeg : Rule
@@ -58,10 +61,14 @@ public sealed class WrongLeg : Rule
             bool exchanged = AnyOf(context, outcome.Group, other);
             string name = context.Plant.Parts[part].Name;
             findings.Add(DestinationText.ForGroup(this, context, outcome.Group, exchanged
-                ? $"legs {Math.Min(leg, other)} and {Math.Max(leg, other)} of {name} have changed places: their {outcome.Group.Count} links come out at each other's ports"
-                : $"leg {leg} of {name} comes out where leg {other} should: its {outcome.Group.Count} links land there"));
+                ? $"legs {Math.Min(leg, other)} and {Math.Max(leg, other)} of {name} have changed places at one end: their {outcome.Group.Count} links come out at each other's ports"
+                : $"leg {leg} of {name} comes out where leg {other} should: its {outcome.Group.Count} links land there") with { At = PlugsOf(context.Plant.Parts[part].Shape, part, leg, exchanged ? other : leg) });
         }
     }
+
+    /// <summary>The plugs at both ends of the legs: which end is wrong is not seen from where the links come out.</summary>
+    private static FindingSite[] PlugsOf(Shape shape, int part, int leg, int other) =>
+        [.. Enumerable.Range(0, shape.Ports.Count).Where(p => shape.Ports[p].Leg == leg || shape.Ports[p].Leg == other).Select(p => FindingSite.Of(new PortRef(part, p)))];
 
     private static bool AnyOf(CheckContext context, IReadOnlyList<int> links, int leg) => links.Any(i => context.Outcomes.All[i].Legs.Leg == leg);
 }

@@ -15,8 +15,8 @@ public static class CompareFigure
     private const double CaptionHeight = 8;
     private const double TitleHeight = 12;
 
-    /// <summary>Width to height that fills a page or a slide best.</summary>
-    private const double Shape = 1.4;
+    /// <summary>Longer to shorter side of a page.</summary>
+    private static readonly double s_page = Math.Sqrt(2);
 
     /// <summary>One plant with its place in the figure.</summary>
     private sealed record Panel(ViewInput Input, Sheetful Sheetful, string Letter)
@@ -88,18 +88,18 @@ public static class CompareFigure
         return new Panel(input, Sheetful.OnItsOwnSheet(hops, input, [.. input.Selection.Strands.Select(hops.Whole)], SheetNames.Plain), letter);
     }
 
-    /// <summary>As many columns as bring the figure nearest to the shape of a page.</summary>
+    /// <summary>As many columns as let the figure stand largest on a page, upright or not.</summary>
     private static int ColumnsFor(Panel[] panels)
     {
         int best = 1;
-        double nearest = double.PositiveInfinity;
+        double largest = 0;
         for (int columns = 1; columns <= panels.Length; columns++)
         {
             double width = columns * panels.Max(p => p.Width);
-            double height = panels.Chunk(columns).Sum(row => row.Max(p => p.Height));
-            double off = Math.Abs(Math.Log(width / height / Shape));
-            if (off < nearest)
-                (best, nearest) = (columns, off);
+            double height = panels.Chunk(columns).Sum(row => row.Max(p => p.Height) + Gap) + Legend.KeysHeight;
+            double scale = Math.Max(Math.Min(1 / width, s_page / height), Math.Min(s_page / width, 1 / height));
+            if (scale > largest)
+                (best, largest) = (columns, scale);
         }
 
         return best;

@@ -59,13 +59,9 @@ internal sealed class FaceSide
     /// </summary>
     public int CompareTo(FaceSide other)
     {
-        int order = Rank().CompareTo(other.Rank());
-        if (order == 0)
-            order = (other.Shape.Pinned == true).CompareTo(Shape.Pinned == true);
+        int order = UprightSide.Compare(Part, Shape, other.Part, other.Shape);
         return order != 0 ? order : string.CompareOrdinal(Likeness, other.Likeness);
     }
-
-    private int Rank() => Part.Shape.IsInterface ? 0 : Part.Shape.IsCable ? 2 : 1;
 
     private string LikenessOf()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
@@ -165,10 +166,13 @@ internal sealed class SheetNames
         }
     }
 
-    /// <summary>Of more names than these only the first and the last are written.</summary>
+    /// <summary>Of more names in a row than these only the first and the last are written.</summary>
     private const int MostNamesInOne = 3;
 
-    /// <summary>The names in one: all of them where they are few, such as <c>K1, 3, 4</c>, else the first and the last, such as <c>K1…288</c>.</summary>
+    /// <summary>
+    /// The names in one: the first and the last where all between them are meant, such as <c>K1…288</c>; the first two and the last
+    /// where they follow in equal steps, such as <c>1, 5…61</c>; else all of them, such as <c>K1, 3, 4</c>.
+    /// </summary>
     private static string NamesOf(string first, IEnumerable<string> others)
     {
         string[] distinct = [.. others.Where(o => o != first).Distinct()];
@@ -184,7 +188,25 @@ internal sealed class SheetNames
         // A number is not parted.
         while (same > 0 && char.IsAsciiDigit(first[same - 1]))
             same--;
-        return distinct.Length < MostNamesInOne ? string.Join(", ", distinct.Select(d => d[same..]).Prepend(first)) : $"{first}…{distinct[^1][same..]}";
+        string[] rest = [.. distinct.Select(d => d[same..])];
+        if (distinct.Length < MostNamesInOne)
+            return string.Join(", ", rest.Prepend(first));
+        int[] numbers = [.. rest.Prepend(first[same..]).Select(r => int.TryParse(r, NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : -1)];
+        int step = numbers[1] - numbers[0];
+        if (numbers.Contains(-1) || (step == 1 && IsInSteps(numbers, step)))
+            return $"{first}…{rest[^1]}";
+        return IsInSteps(numbers, step) ? $"{first}, {rest[0]}…{rest[^1]}" : first[..same] + NumberRanges.Of([.. numbers.Order()]);
+    }
+
+    private static bool IsInSteps(int[] numbers, int step)
+    {
+        for (int i = 1; i < numbers.Length; i++)
+        {
+            if (numbers[i] - numbers[i - 1] != step)
+                return false;
+        }
+
+        return true;
     }
 
     private static string Note(TracedPlant traced, Unit unit)
@@ -194,7 +216,7 @@ internal sealed class SheetNames
         string strands = all.Length <= mostNamed
             ? string.Join("; ", all.Select(b => Numbers(traced, b)))
             : $"{Numbers(traced, all.SelectMany(b => b))}, in the order of their numbers";
-        string names = all.Length > MostNamesInOne ? "A name with … stands for the first to the last of them." : "A name with commas stands for each of them.";
+        string names = all.Length > MostNamesInOne ? "A name with … stands for all of them in equal steps." : "A name with commas stands for each of them.";
         return $"Drawn once for {all.Length} alike, with the numbers of the first: strands {strands}. {names}";
     }
 

@@ -39,6 +39,8 @@ internal sealed class BoxPainter(Sheetful sheetful, int page, PaintScope scope, 
             PaintHead(c);
             foreach (Node node in layout.Columns[c])
                 PaintBox(node, placement.Columns[c]);
+            if (c < scope.Through && c + 1 < layout.Columns.Count && placement.Gutters[c].Adapters > 0)
+                PaintAdapters(c, placement.Gutters[c]);
         }
     }
 
@@ -100,6 +102,25 @@ internal sealed class BoxPainter(Sheetful sheetful, int page, PaintScope scope, 
 
         PaintSide(node, node.Left, place, left: true);
         PaintSide(node, node.Right, place, left: false);
+    }
+
+    /// <summary>The adapters in the gutter right of a column, each with its address.</summary>
+    private void PaintAdapters(int column, GutterPlace gutter)
+    {
+        double left = placement.Columns[column].Right + gutter.ArrowLeft - gutter.Adapters;
+        double middle = X(left + Adapter.Middle(gutter.Adapters));
+        double width = Adapter.WidthIn(gutter.Adapters);
+        foreach (Adapter adapter in Adapter.In(layout.Between[column]))
+        {
+            double top = Y(adapter.First) - (Measures.Pitch / 2) + Measures.Inset;
+            double bottom = Y(adapter.Last) + (Measures.Pitch / 2) - Measures.Inset;
+            var outline = new Box(middle - (width / 2), top, width, bottom - top, 0, Palette.Ink, LineWidths.Leader);
+            Outlines.Add(changed.Contains(adapter.At.Part) ? outline with { StrokeWidthMm = LineWidths.Change } : outline);
+            string address = text.Traced.Plant.Address(adapter.At);
+            var label = Label.CentredOn(middle, (top + bottom) / 2, address, CapHeights.Strand, Anchor.Middle, Palette.Ink);
+            Node box = layout.Columns[column].First(n => n.Right.Contains(adapter.First));
+            Names.Add(new NamePlace(adapter.First == adapter.Last ? label with { Underlay = Underlay.Paper } : label, box, false, adapter.First));
+        }
     }
 
     private void PaintName(Node node, ColumnPlace place, double top)

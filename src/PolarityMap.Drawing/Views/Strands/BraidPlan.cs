@@ -18,6 +18,7 @@ internal sealed class BraidPlan
     private const int MostByRules = 64;
 
     private readonly double[][] _rows;
+    private int[]? _passed;
 
     private BraidPlan(double[][] rows) => _rows = rows;
 
@@ -29,6 +30,27 @@ internal sealed class BraidPlan
 
     /// <summary>A strand's row at each moment 0, 0.5, 1, … of the stages, counted among the strands; a half lies between two rows.</summary>
     public double[] RowsOf(int strand) => _rows.Length == 0 ? [strand] : _rows[strand];
+
+    /// <summary>
+    /// For each strand how many others it runs past while they wait, less those that run past it; none where no two strands cross.
+    /// Who runs past others is best drawn over them: a level line is easily followed below a running one, not the other way round.
+    /// </summary>
+    public ReadOnlySpan<int> Passed => _passed ??= CountPassed();
+
+    /// <summary>True when a strand runs past at least so many others at once.</summary>
+    public bool IsGreat(int many)
+    {
+        foreach (int passed in Passed)
+        {
+            if (passed >= many)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>True for a strand that runs down.</summary>
+    public bool RunsDown(int strand) => _rows.Length > 0 && _rows[strand][^1] > _rows[strand][0];
 
     /// <summary>Plans for strands that enter in the order of their index.</summary>
     /// <param name="right">For each strand its place at the right; only the order counts.</param>
@@ -94,6 +116,23 @@ internal sealed class BraidPlan
         }
 
         return null;
+    }
+
+    private int[] CountPassed()
+    {
+        int[] target = [.. _rows.Select(r => (int)r[^1])];
+        var passed = new int[_rows.Length];
+        foreach ((double moment, _, int first, int second) in Crossings(target, _rows))
+        {
+            int m = (int)Math.Ceiling(moment);
+            int runs = Runs(first, m) - Runs(second, m);
+            passed[first] += runs;
+            passed[second] -= runs;
+        }
+
+        return passed;
+
+        int Runs(int strand, int m) => _rows[strand][m] != _rows[strand][m - 1] ? 1 : 0;
     }
 
     /// <summary>Where strands cross: the moment, in half stages, the row, and the two strands.</summary>

@@ -11,6 +11,12 @@ internal sealed class ExpectedPainter(Layout layout, Placement placement, Crossi
 
     private const double DotRadius = 0.9;
 
+    /// <summary>How far above its row an expected way runs, so that it lies beside the strand that is there and never on it.</summary>
+    private const double Beside = 2;
+
+    /// <summary>From a strand to the dashed line beside it.</summary>
+    private const double Step = 1.5;
+
     private readonly List<SceneElement> _lines = [];
     private readonly List<SceneElement> _ends = [];
 
@@ -51,7 +57,10 @@ internal sealed class ExpectedPainter(Layout layout, Placement placement, Crossi
             var start = new Point(x0, leads.Y(from));
             var end = new Point(x1, leads.Y(to));
             var segments = new List<RouteSegment>();
-            leads.Cross(expected.Ways, i, x0, x1, segments, whole: true);
+            leads.Cross(expected.Ways, i, x0 + Step, x1 - Step, segments, whole: true);
+            for (int s = 0; s < segments.Count; s++)
+                segments[s] = segments[s].MovedDown(-Beside);
+            segments.Add(RouteSegment.Line(new Point(x1 - Step, end.Y - Beside)));
             segments.Add(RouteSegment.Line(end));
             var route = Route.Of(start, CollectionsMarshal.AsSpan(segments));
             _lines.Add(new Curve(route, Palette.Paper, LineWidths.Outline + (2 * Rim)));

@@ -24,6 +24,12 @@ internal sealed class FaultPainter(Sheetful sheetful, int page, PaintScope scope
 
     private void Paint(FaultSign sign)
     {
+        if (sign.Spot == FaultSpot.Keys)
+        {
+            PaintAboveKeys(sign);
+            return;
+        }
+
         const double rim = 0.4;
         ColumnPlace column = _placement.Columns[sign.Column];
         double y = sheetful.OriginY + _placement.Y(sign.Row);
@@ -43,5 +49,18 @@ internal sealed class FaultPainter(Sheetful sheetful, int page, PaintScope scope
         }
 
         Signs.Add(FindingMarks.Of(sign.Finding.Rule.Severity, x, y, FaultSign.Size));
+    }
+
+    /// <summary>The sign and its code in the middle of the gutter, above the word of the keys.</summary>
+    private void PaintAboveKeys(FaultSign sign)
+    {
+        ColumnPlace column = _placement.Columns[sign.Column];
+        GutterPlace gutter = _placement.Gutters[sign.Column - 1];
+        string code = sign.Finding.Rule.Code;
+        double width = FaultSign.Size + FaultSign.CodeLead + SheetText.Width(code);
+        double left = sheetful.OriginX + column.X - gutter.ArrowRight - (gutter.Label / 2) - (width / 2);
+        double y = sheetful.OriginY + _placement.Y(sign.Row) - (Measures.Pitch / 2) - FaultSign.AboveKeys + (FaultSign.Size / 2);
+        Signs.Add(FindingMarks.Of(sign.Finding.Rule.Severity, left + (FaultSign.Size / 2), y, FaultSign.Size));
+        Codes.Add(Label.CentredOn(left + FaultSign.Size + FaultSign.CodeLead, y, code, CapHeights.Strand, Anchor.Start, Palette.Ink));
     }
 }

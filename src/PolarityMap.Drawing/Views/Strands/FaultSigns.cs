@@ -13,6 +13,9 @@ internal enum FaultSpot
     /// <summary>At a mating: in the gutter, before the box at its right.</summary>
     Gutter,
 
+    /// <summary>At an array mating between large boxes: above the word of its keys, since it is about all its strands.</summary>
+    Keys,
+
     /// <summary>At an open end that the strand begins with.</summary>
     Start,
 }
@@ -35,6 +38,9 @@ internal readonly record struct FaultSign(Finding Finding, Way Way, Row Row, Fau
     public const double StartRoom = 7;
 
     public const double Size = 4;
+
+    /// <summary>Height above a connector up to which the word of its keys and the sign above it reach.</summary>
+    public const double AboveKeys = 9.4;
 
     public const double Lead = 0.6;
 
@@ -70,6 +76,15 @@ internal static class FaultSigns
             }
         }
 
+        // At a plug of many fibres the topmost of them speaks for all, and of several findings the first.
+        var top = new Dictionary<PortRef, FaultSign>();
+        foreach (FaultSign sign in signs.Where(s => s.Spot == FaultSpot.Keys))
+        {
+            if (!top.TryGetValue(sign.Row.Port.Ref, out FaultSign at) || (sign.Finding == at.Finding && sign.Row.Slot < at.Row.Slot))
+                top[sign.Row.Port.Ref] = sign;
+        }
+
+        signs.RemoveAll(s => s.Spot == FaultSpot.Keys && top[s.Row.Port.Ref] != s);
         return signs;
     }
 
@@ -98,7 +113,10 @@ internal static class FaultSigns
             if (passage.Node is { } box && !showsAtEnd && finding.At.Any(s => s.Port is null && s.Part == box.Part))
                 yield return new FaultSign(finding, way, passage.In ?? passage.Out!, FaultSpot.Box, column, passage.In is not null);
             if (!isLast && passage.Out is { Position: >= 0 } from && way.Passages[i + 1].In is { Position: >= 0 } to && finding.At.Any(s => IsBetween(s, from, to)))
-                yield return new FaultSign(finding, way, to, FaultSpot.Gutter, column + 1, true);
+            {
+                bool isOfAll = to.Port.IsArray && from.Mating?.Through is null && passage.Node is { NameInside: false } && way.Passages[i + 1].Node is { NameInside: false };
+                yield return new FaultSign(finding, way, to, isOfAll ? FaultSpot.Keys : FaultSpot.Gutter, column + 1, true);
+            }
         }
     }
 

@@ -4,11 +4,17 @@ using PolarityMap.Drawing.Scene;
 
 namespace PolarityMap.Drawing.Views.Strands;
 
-/// <summary>Draws how the keys of array matings lie.</summary>
+/// <summary>
+/// Draws how the keys of array matings lie: that of an interface or a fixed part up, that of a plug as it goes in, the same way round
+/// as on end-face sheets.
+/// </summary>
 internal sealed class KeyPainter(Sheetful sheetful, int page, PaintScope scope)
 {
     /// <summary>Both keys stand above their connectors, the turned one upside down, so that the pair is seen at one glance.</summary>
     private const double KeyHeight = 1.4;
+
+    /// <summary>From the middle of a key to the dot that says whether its connector has guide pins.</summary>
+    private const double ToPins = 2.6;
 
     private readonly Layout layout = sheetful.Layout;
     private readonly Placement placement = sheetful.Placement;
@@ -73,12 +79,39 @@ internal sealed class KeyPainter(Sheetful sheetful, int page, PaintScope scope)
         // Half of the pair is here, so the tab alone would say nothing: the partner's lies beside it.
         double reach = SheetText.Width(mating.Keys.Word());
         double other = left ? x - reach - 3 : x + reach + 3;
-        // As everywhere, the left one of a pair stands up and the right one is turned where the keys are opposed.
-        (double leftX, double rightX) = left ? (other, x) : (x, other);
-        _marks.Add(Marks.KeyUp(leftX, top));
-        _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(rightX, top) : Marks.KeyDown(rightX, top - KeyHeight));
-        Signs |= mating.Keys == Keying.Aligned ? SheetSigns.Arrays : SheetSigns.Arrays | SheetSigns.Turned;
+        PortRef partner = row.Port.Ref == mating.A ? mating.B : mating.A;
+        _marks.Add(Key(x, top, IsTurned(mating, row.Port.Ref, partner, isFirst: !left)));
+        _marks.Add(Key(other, top, IsTurned(mating, partner, row.Port.Ref, isFirst: left)));
+        AddPins(row.Port.Ref, x, top, leftOfGutter: !left);
+        AddPins(partner, other, top, leftOfGutter: left);
         _words.Add(new Label((x + other) / 2, top - 2.1, mating.Keys.Word(), CapHeights.Strand, Anchor.Middle, Palette.Ink));
+    }
+
+    /// <summary>A key on its connector: standing up, or, of a plug that is turned over, upside down.</summary>
+    private Polygon Key(double x, double top, bool turned)
+    {
+        Signs |= turned ? SheetSigns.Turned : SheetSigns.Arrays;
+        return turned ? Marks.KeyDown(x, top - KeyHeight) : Marks.KeyUp(x, top);
+    }
+
+    /// <summary>The dot of a connector with guide pins or with holes for them, beside its key where it is in the gutter.</summary>
+    private void AddPins(PortRef port, double keyX, double top, bool leftOfGutter)
+    {
+        if (sheetful.Input.Traced.Plant.Port(port).Pinned is not { } pinned)
+            return;
+        Signs |= pinned ? SheetSigns.Pins : SheetSigns.Holes;
+        double x = leftOfGutter ? keyX + ToPins : keyX - ToPins, y = top - (KeyHeight / 2);
+        _marks.Add(pinned ? Marks.Pins(x, y) : Marks.Holes(x, y));
+    }
+
+    /// <summary>True when a connector lies upside down for the one it meets; of two alike the second one in the flow.</summary>
+    private bool IsTurned(Mating mating, PortRef port, PortRef partner, bool isFirst)
+    {
+        if (mating.Keys == Keying.Aligned)
+            return false;
+        Plant plant = sheetful.Input.Traced.Plant;
+        int order = UprightSide.Compare(plant.Parts[port.Part], plant.Port(port), plant.Parts[partner.Part], plant.Port(partner));
+        return order > 0 || (order == 0 && !isFirst);
     }
 
     private static Row FirstOf(List<Row> rows, DrawnPort port)
@@ -113,11 +146,18 @@ internal sealed class KeyPainter(Sheetful sheetful, int page, PaintScope scope)
         double rightX = X(placement.Columns[column + 1].X) - 1.1;
         double topLeft = Y(FirstOf(left.Right, from.Port)) - (Measures.Pitch / 2) + Measures.Inset;
         double topRight = Y(FirstOf(rightRows, rightPort)) - (Measures.Pitch / 2) + Measures.Inset;
-        Signs |= mating.Keys == Keying.Aligned ? SheetSigns.Arrays : SheetSigns.Arrays | SheetSigns.Turned;
         if (IsHere(column))
-            _marks.Add(Marks.KeyUp(leftX, topLeft));
+        {
+            _marks.Add(Key(leftX, topLeft, IsTurned(mating, from.Port.Ref, rightPort.Ref, isFirst: true)));
+            AddPins(from.Port.Ref, leftX, topLeft, leftOfGutter: true);
+        }
+
         if (IsHere(column + 1))
-            _marks.Add(mating.Keys == Keying.Aligned ? Marks.KeyUp(rightX, topRight) : Marks.KeyDown(rightX, topRight - KeyHeight));
+        {
+            _marks.Add(Key(rightX, topRight, IsTurned(mating, rightPort.Ref, from.Port.Ref, isFirst: false)));
+            AddPins(rightPort.Ref, rightX, topRight, leftOfGutter: false);
+        }
+
         if (!IsHere(column))
             return;
 

@@ -60,6 +60,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
             Signs = new SceneGroup(null, [.. Arrows(), .. _signs]) { Repeats = repeats },
             Expected = new SceneGroup("expected", expected.Lines),
             KeySigns = keys.Signs | boxes.Signs | (_arrows.Count > 0 ? SheetSigns.Light : SheetSigns.None),
+            Ranks = DrawingOrder.Of(layout),
             Paths = _paths,
             Labels = _labels,
             Names = boxes.Names,

@@ -198,11 +198,15 @@ internal sealed class LayoutSizes
         double label = Math.Max(widest + (2 * Measures.LabelLead), keys);
         label = Math.Max(label, LooseEnds(column));
         Crossing? expected = Layout.ExpectedAt(column, null);
-        double left = HasLight(Layout.Columns[column], right: true) ? Marks.ArrowLength + 0.6 : 0;
+        double adapters = 0;
+        foreach (Adapter adapter in Adapter.In(crossing))
+            adapters = Math.Max(adapters, adapter.Room(Text));
+        double left = (HasLight(Layout.Columns[column], right: true) ? Marks.ArrowLength + 0.6 : 0) + adapters;
         double right = (HasLight(Layout.Columns[column + 1], right: false) ? Marks.ArrowLength + 0.6 : 0) + FaultSigns.RoomBefore(Layout, column + 1, IsTight);
         straight &= expected is null;
         return new GutterSize(Measures.Tenths(left), Measures.Tenths(right), Measures.Tenths(label), straight)
         {
+            Adapters = adapters,
             Crossings = straight ? [] : expected is null ? [SizeOf(crossing)] : [Wide(expected), SizeOf(crossing)],
         };
     }
@@ -308,6 +312,12 @@ internal sealed class LayoutSizes
             // The head of the small boxes stands above the first of them; below a large box it needs room of its own.
             if (firstSmall < int.MaxValue && firstLarge < firstSmall)
                 column.HeadSlot = firstSmall;
+        }
+
+        foreach (FaultSign sign in Layout.Faults)
+        {
+            if (sign.Spot == FaultSpot.Keys)
+                gap[sign.Row.Slot] = Math.Max(gap[sign.Row.Slot], FaultSign.AboveKeys);
         }
 
         return gap;

@@ -24,17 +24,17 @@ internal static class Legend
     private static string Reading(SampleStrand sample, SheetSigns signs, string of)
     {
         string words = $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of {of}, {ColourWords(sample.Colour)}"
-            + (sample.IsFibre ? " as its fibre in its longest multi-fibre cable." : ".");
+            + (sample.IsFibre ? " as in its longest multi-fibre cable." : ".");
         if (signs.HasFlag(SheetSigns.Duplex))
             words += " A, B: duplex positions, A meets B.";
         if (signs.HasFlag(SheetSigns.Rings))
-            words += " Ring: goes on at the ring of the same number.";
+            words += " Ring: goes on at the ring of its number.";
         if (signs.HasFlag(SheetSigns.Cuts))
-            words += " → /2.C4: goes on on sheet 2, zone C4.";
+            words += " → /2.C4: goes on on sheet 2, zone C4; /2.C4 →: comes from there.";
         if (signs.HasFlag(SheetSigns.Wide))
             words += " Wide: has a finding.";
         if (signs.HasFlag(SheetSigns.Expected))
-            words += " Dashed: where it should go.";
+            words += " Dashed beside a strand: where it should go.";
         if (signs.HasFlag(SheetSigns.Change))
             words += " Heavy frame: a part to change.";
         return words;
@@ -66,11 +66,15 @@ internal static class Legend
     private static readonly Entry[] Signs =
     [
         new(SheetSigns.Arrays, "key up", 15, static (x, y) => Marks.KeyUp(x, y + 0.8)),
-        new(SheetSigns.Turned, "key down", 19, static (x, y) => Marks.KeyDown(x, y - 0.8)),
+        new(SheetSigns.Turned, "key down: plug turned over", 39, static (x, y) => Marks.KeyDown(x, y - 0.8)),
+        new(SheetSigns.Pins, "guide pins", 18, static (x, y) => Marks.Pins(x, y)),
+        new(SheetSigns.Holes, "pin holes", 17, static (x, y) => Marks.Holes(x, y)),
         new(SheetSigns.Errors, "error", 13.5, static (x, y) => Marks.Error(x, y, MarkSize)),
         new(SheetSigns.Warnings, "warning", 17, static (x, y) => Marks.Warning(x, y, MarkSize)),
         new(SheetSigns.Notes, "suspect, test", 22, static (x, y) => Marks.Note(x, y, MarkSize)),
         new(SheetSigns.OpenEnds, "open end", 18, static (x, y) => new Line(x, y - 1.4, x, y + 1.4, Palette.Ink, LineWidths.Frame)),
+        new(SheetSigns.Rings, "goes on", 16, static (x, y) => new Circle(x, y, 1.1, Palette.Ink, LineWidths.Inner, Palette.Paper)),
+        new(SheetSigns.Expected, "expected way", 25, static (x, y) => new Curve(Route.From(x - 1.6, y).LineTo(x + 3.2, y), Palette.Ink, LineWidths.Outline, DashKind.ShortDashed)) { Lead = 5.6 },
         new(SheetSigns.LeftOut, "positions not shown", 32, static (x, y) => new SceneGroup(null, [.. LeftOut(x, y)])),
     ];
 
@@ -211,7 +215,8 @@ internal static class Legend
         IReadOnlyList<Finding> findings = notes.Findings;
         foreach (Finding finding in findings.Take(MostFindings))
         {
-            List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}", width - 8);
+            string unseen = finding.Strands.Count == 0 && finding.Rule.Severity != Severity.Note ? "; no strand shows it" : "";
+            List<string> words = SheetText.Wrapped($"{finding.Rule.Code} {finding.Rule.Title}: {finding.Message}{unseen}", width - 8);
             for (int i = 0; i < words.Count; i++)
                 lines.Add((words[i], i == 0 ? finding.Rule.Severity : null));
             if (!notes.Ghosted.Contains(finding) && finding.Expected.Length > 0)

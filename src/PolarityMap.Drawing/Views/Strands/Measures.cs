@@ -30,6 +30,9 @@ internal static class Measures
     /// </summary>
     public static readonly IReadOnlyList<double> Stages = [4, 3.5, 3, 2.6];
 
+    /// <summary>The least room for one exchange where very many strands cross: with less, what lies below is more hidden than seen.</summary>
+    public const double RoomyStage = 3.5;
+
     /// <summary>The steepest a running strand may be, as rise over run; two that cross then make more than 30 degrees.</summary>
     public const double Steepest = 3;
 

@@ -24,7 +24,7 @@ internal sealed class Packing(StrandHops hops, ViewInput input, bool takesOver)
         List<List<Piece>> bundles = input.FoldAlike || section.Pieces.Count > MostOnOneSheet ? Bundles.Of(hops, section.Pieces) : [];
         List<Unit> units = input.FoldAlike ? Alike.Fold(hops, input, bundles) : bundles.Count > 0 ? Alike.Apart(bundles) : [new Unit([.. section.Pieces], [])];
         if (OnOne(units, input.Paper.Formats) is { } one)
-            return [one];
+            return [Roomier(one, units)];
         if (bundles.Count == 0)
             units = Alike.Apart(Bundles.Of(hops, section.Pieces));
         SheetFormat paper = PaperFor(units[0]);
@@ -34,7 +34,7 @@ internal sealed class Packing(StrandHops hops, ViewInput input, bool takesOver)
             (Sheetful? sheet, int count) = Fullest(units, at, paper);
             if (sheet is not null)
             {
-                sheets.Add(sheet);
+                sheets.Add(Roomier(sheet, units.GetRange(at, count)));
                 at += count;
                 continue;
             }
@@ -74,6 +74,16 @@ internal sealed class Packing(StrandHops hops, ViewInput input, bool takesOver)
         ViewInput Narrow() => narrowed ??= Narrowed(pieces);
 
         Sheetful? LaidOut() => Sheetful.OnOneSheet(hops, Narrow(), pieces, names, papers);
+    }
+
+    /// <summary>The same on several sheets of its paper where very many strands would cross in little room.</summary>
+    private Sheetful Roomier(Sheetful sheet, IReadOnlyList<Unit> units)
+    {
+        if (!sheet.IsCrowded || sheet.Format == SheetFormat.A5Landscape)
+            return sheet;
+        List<Piece> pieces = [.. units.SelectMany(u => u.Pieces)];
+        Sheetful? several = Sheetful.OnSeveralSheets(hops, Narrowed(pieces), pieces, SheetNames.Of(hops, units), sheet.Format);
+        return several is { IsCrowded: false } ? several : sheet;
     }
 
     /// <summary>The paper that takes most of the first strands: of the smallest size that takes any, upright or not.</summary>

@@ -29,6 +29,9 @@ internal sealed class PaintedLayout
     /// <summary>Keys, arrowheads and dots that were painted, for the legend.</summary>
     public required SheetSigns KeySigns { get; init; }
 
+    /// <summary>For each way its rank in drawing, the lowest first; null where the order of numbers will do.</summary>
+    public required int[]? Ranks { get; init; }
+
     /// <summary>For each way the stretches of its strand on this sheet; null where it has none.</summary>
     public required WayPaths?[] Paths { get; init; }
 

@@ -51,6 +51,9 @@ internal sealed class ColumnPlace(ColumnSize size)
 /// <param name="Crossing">Room for a crossing between two labels; 0 where every strand runs straight and one label will do.</param>
 internal sealed record GutterPlace(double ArrowLeft, double ArrowRight, double Label, double Crossing)
 {
+    /// <inheritdoc cref="GutterSize.Adapters"/>
+    public double Adapters { get; init; }
+
     public double Width => ArrowLeft + ArrowRight + (Crossing > 0 ? (2 * Label) + Crossing : Label);
 
     /// <summary>Room that the gutter takes at the end of a band and again at the start of the next, with a mark of a width at its end.</summary>
@@ -92,6 +95,9 @@ internal sealed class Placement
         foreach (ColumnPlace column in Columns)
             column.Page = column.Band / BandsOfPage;
     }
+
+    /// <summary>Horizontal room for one exchange of neighbours.</summary>
+    public double Stage => _stage;
 
     /// <summary>Room for the ring of a strand that goes on in the next band.</summary>
     private const double RingWidth = Marks.ArrowLength + 1;
@@ -162,7 +168,7 @@ internal sealed class Placement
         for (int c = 0; c < Gutters.Length; c++)
         {
             GutterSize size = _sizes.Gutters[c];
-            Gutters[c] = new GutterPlace(size.ArrowLeft, size.ArrowRight, size.Label, size.Crossing(_stage));
+            Gutters[c] = new GutterPlace(size.ArrowLeft, size.ArrowRight, size.Label, size.Crossing(_stage)) { Adapters = size.Adapters };
         }
     }
 

@@ -50,6 +50,12 @@ internal enum SheetSigns
 
     /// <summary>Suspect parts, and the ends of a test.</summary>
     Notes = 16384,
+
+    /// <summary>Array connectors with guide pins.</summary>
+    Pins = 32768,
+
+    /// <summary>Array connectors with holes for them.</summary>
+    Holes = 65536,
 }
 
 /// <summary>Finds what is on a sheet.</summary>

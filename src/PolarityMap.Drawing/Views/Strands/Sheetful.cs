@@ -120,7 +120,7 @@ internal sealed class Sheetful
     /// </summary>
     public Sheetful? WithCast(StrandHops hops, ViewInput input, IReadOnlyList<Piece> pieces, Cast cast)
     {
-        SheetNotes notes = Notes with { Sample = SampleOf(hops, pieces) };
+        SheetNotes notes = Notes with { Sample = SampleOf(hops, pieces), Words = [.. SheetRemarks.Of(input)] };
         return Legend.FootHeight(Format, notes) == FootHeight ? new Sheetful(this, input, notes, cast) : null;
     }
 
@@ -131,6 +131,9 @@ internal sealed class Sheetful
         OriginY = Math.Round(y, 1);
         return this;
     }
+
+    /// <summary>True where very many strands cross in little room.</summary>
+    public bool IsCrowded => Placement.Stage < Measures.RoomyStage && DrawingOrder.NeedsRoom(Layout);
 
     /// <summary>Where strands are cut that go on on other sheets.</summary>
     public CutRegister Cuts { get; private set; } = new();
@@ -169,7 +172,7 @@ internal sealed class Sheetful
         foreach (bool folded in folds)
         {
             Area room = draft.Room(paper, folded ? SheetSigns.Rings : SheetSigns.None);
-            foreach (LayoutSizes sizes in folded ? [draft.Sizes] : draft.RoomyThenTight)
+            foreach (LayoutSizes sizes in draft.RoomyThenTight)
             {
                 foreach (double stage in Measures.Stages)
                 {
@@ -280,7 +283,7 @@ internal sealed class Sheetful
             Layout.Faults = FaultSigns.Of(input, Layout);
             Text = new SheetText(hops, names);
             Sizes = new LayoutSizes(layout, Text);
-            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), names.Notes) { Ghosted = ExpectedWays.Shown(input, Layout) };
+            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), [.. names.Notes, .. SheetRemarks.Of(input)]) { Ghosted = ExpectedWays.Shown(input, Layout) };
             double open = 0;
             foreach (Way way in Layout.Ways)
             {

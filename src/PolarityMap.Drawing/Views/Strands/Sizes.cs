@@ -49,6 +49,9 @@ internal sealed class ColumnSize
 /// <param name="IsStraight">True where every strand runs straight.</param>
 internal sealed record GutterSize(double ArrowLeft, double ArrowRight, double Label, bool IsStraight)
 {
+    /// <summary>Of the room at its left edge that for adapters.</summary>
+    public double Adapters { get; init; }
+
     /// <summary>The strands' crossing, and that of the ways they should take.</summary>
     public List<CrossingSize> Crossings { get; init; } = [];
 

@@ -41,7 +41,7 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         PaintedLayout painted = sheetful.Painted(page, scope);
         KeySigns = painted.KeySigns;
         // Strands with a finding are drawn last, so that nothing covers them.
-        foreach (Way way in InDrawingOrder())
+        foreach (Way way in InDrawingOrder(painted.Ranks))
         {
             if (painted.Paths[way.Number] is { } paths)
                 AddStrand(way, paths);
@@ -77,9 +77,11 @@ internal sealed class StrandsPainter(Sheetful sheetful, int page, SheetPlace pla
         ];
     }
 
-    private IEnumerable<Way> InDrawingOrder()
+    private IEnumerable<Way> InDrawingOrder(int[]? ranks)
     {
         List<Way> ways = sheetful.Layout.Ways;
+        if (ranks is not null)
+            return ways.OrderBy(w => _findingOf.ContainsKey(sheetful.StrandOf(w))).ThenBy(w => ranks[w.Number]).ThenBy(NumberOf);
         bool isInOrder = _findingOf.Count == 0;
         for (int i = 1; i < ways.Count && isInOrder; i++)
             isInOrder = NumberOf(ways[i - 1]) <= NumberOf(ways[i]);

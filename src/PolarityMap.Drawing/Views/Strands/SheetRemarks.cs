@@ -1,0 +1,73 @@
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Strands;
+
+namespace PolarityMap.Drawing.Views.Strands;
+
+/// <summary>What a sheet says at its foot of things that its lines and boxes do not show.</summary>
+internal static class SheetRemarks
+{
+    /// <summary>More networks than these are not told apart on one sheet.</summary>
+    private const int MostNetworks = 6;
+
+    public static IEnumerable<string> Of(ViewInput input)
+    {
+        if (Networks(input) is { } networks)
+            yield return networks;
+        if (OpenPlugs(input) is { } plugs)
+            yield return plugs;
+    }
+
+    /// <summary>Which strands belong to which network, with its colour and key; null where all are of one.</summary>
+    private static string? Networks(ViewInput input)
+    {
+        Plant plant = input.Traced.Plant;
+        var byNetwork = new SortedDictionary<int, List<int>>();
+        foreach (int strand in input.Selection.Strands)
+        {
+            int network = NetworkOf(input.Traced, strand);
+            if (!byNetwork.TryGetValue(network, out List<int>? strands))
+                byNetwork[network] = strands = [];
+            strands.Add(input.Traced.NumberOf(strand));
+        }
+
+        if (byNetwork.Count < 2 || byNetwork.Count > MostNetworks)
+            return null;
+        return "Networks: " + string.Join("; ", byNetwork.Where(n => n.Key >= 0).Select(n => $"{Words(plant.Networks[n.Key])}: {NumberRanges.Words("strand", [.. n.Value.Order()])}")) + ".";
+    }
+
+    /// <summary>The network at the strand's first end that has one; -1 without.</summary>
+    private static int NetworkOf(TracedPlant traced, int strand)
+    {
+        ReadOnlySpan<int> positions = traced.Strands[strand];
+        int first = traced.Plant.NetworkOf(traced.Graph.PlaceOf(positions[0]).Port);
+        return first >= 0 ? first : traced.Plant.NetworkOf(traced.Graph.PlaceOf(positions[^1]).Port);
+    }
+
+    private static string Words(Network network)
+    {
+        var marks = new List<string>();
+        if (network.Colour is { } colour)
+            marks.Add(colour);
+        if (network.Key is { } key)
+            marks.Add($"key {key}");
+        return marks.Count == 0 ? network.Name : $"{network.Name} ({string.Join(", ", marks)})";
+    }
+
+    /// <summary>Plugs that sit in an adapter with nothing at its other side; null without any.</summary>
+    private static string? OpenPlugs(ViewInput input)
+    {
+        Plant plant = input.Traced.Plant;
+        if (plant.OpenPlugs.Count == 0)
+            return null;
+        var parts = new HashSet<int>();
+        foreach (int strand in input.Selection.Strands)
+        {
+            ReadOnlySpan<int> positions = input.Traced.Strands[strand];
+            parts.Add(input.Traced.Graph.PlaceOf(positions[0]).Port.Part);
+            parts.Add(input.Traced.Graph.PlaceOf(positions[^1]).Port.Part);
+        }
+
+        string[] here = [.. plant.OpenPlugs.Where(p => parts.Contains(p.Plug.Part)).Select(p => plant.Address(p.Adapter)).Distinct()];
+        return here.Length is 0 or > MostNetworks ? null : $"Open plugs sit in {string.Join(", ", here)}, with nothing at the other side.";
+    }
+}
