@@ -40,6 +40,28 @@ public sealed class BraidTests
     [Fact]
     public void Strands_in_order_need_no_stage() => Assert.Equal(0, Plan([0, 1, 2, 3]).Stages);
 
+    // In a reversal the first of those that run down passes all behind it while they wait, the next is passed by it, and so on to
+    // the last, which all others have passed before it starts; those that run up do the same from below.
+    [Theory]
+    [InlineData(8)]
+    [InlineData(12)]
+    [InlineData(24)]
+    public void Of_a_reversal_the_outer_strands_pass_most_and_the_inner_ones_are_passed(int count)
+    {
+        var plan = BraidPlan.Of([.. Enumerable.Range(0, count).Reverse()]);
+        int[] down = plan.Passed[..(count / 2)].ToArray(), up = [.. plan.Passed[(count / 2)..].ToArray().Reverse()];
+        Assert.All([down, up], passed =>
+        {
+            Assert.Equal(passed.OrderDescending(), passed);
+            Assert.True(passed[0] >= (count / 2) - 1 && passed[^1] < 0);
+        });
+        Assert.Equal(Enumerable.Range(0, count).Select(i => i < count / 2), Enumerable.Range(0, count).Select(plan.RunsDown));
+    }
+
+    // Who passes is passed by nobody at that crossing: over all strands it adds up to nothing.
+    [Fact]
+    public void As_often_as_strands_pass_strands_are_passed() => Orders.Sample(order => Assert.Equal(0, BraidPlan.Of(order).Passed.ToArray().Sum()), iter: 200);
+
     [Fact]
     public void A_strand_of_a_reversal_runs_once_and_never_turns_back()
     {
