@@ -8,7 +8,7 @@ internal sealed class NetworkTally(StrandNetworks strands, int networks)
 {
     private readonly int[] _countedIn = new int[networks];
     private readonly int[] _astrayIn = new int[networks];
-    private readonly int[] _strandOf = new int[networks];
+    private readonly List<int> _strands = [];
     private readonly List<int> _counted = [];
     private readonly List<int> _astray = [];
     private int _round;
@@ -30,13 +30,14 @@ internal sealed class NetworkTally(StrandNetworks strands, int networks)
         _round++;
         _counted.Clear();
         _astray.Clear();
+        _strands.Clear();
     }
 
     /// <summary>Adds a network that the document states, or none for -1.</summary>
     public void AddStated(int network)
     {
         if (network >= 0)
-            Count(network, strand: -1);
+            Count(network);
     }
 
     /// <summary>Adds the networks of a strand.</summary>
@@ -49,7 +50,8 @@ internal sealed class NetworkTally(StrandNetworks strands, int networks)
         {
             if (course == StrandCourse.Own)
             {
-                Count(network, strand);
+                Count(network);
+                _strands.Add(strand);
             }
             else if (_astrayIn[network] != _round)
             {
@@ -59,25 +61,19 @@ internal sealed class NetworkTally(StrandNetworks strands, int networks)
         }
     }
 
-    /// <summary>The networks in rising order, those only astray, and for each of the first its first strand where one brings it.</summary>
+    /// <summary>The networks in rising order, those only astray, and the strands that bring the first.</summary>
     public (int[] Networks, int[] Astray, int[] Strands) Result()
     {
         _counted.Sort();
         int[] astray = [.. _astray.Where(n => _countedIn[n] != _round).Order()];
-        return ([.. _counted], astray, [.. _counted.Select(n => _strandOf[n]).Where(s => s >= 0).Distinct()]);
+        return ([.. _counted], astray, [.. _strands.Distinct().Order()]);
     }
 
-    private void Count(int network, int strand)
+    private void Count(int network)
     {
-        if (_countedIn[network] != _round)
-        {
-            _countedIn[network] = _round;
-            _strandOf[network] = strand;
-            _counted.Add(network);
-        }
-        else if (strand >= 0 && (_strandOf[network] < 0 || strand < _strandOf[network]))
-        {
-            _strandOf[network] = strand;
-        }
+        if (_countedIn[network] == _round)
+            return;
+        _countedIn[network] = _round;
+        _counted.Add(network);
     }
 }

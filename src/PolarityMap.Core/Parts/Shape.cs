@@ -136,6 +136,7 @@ public sealed class Shape
         Splices = splices;
         Ports = new FixedList<PortShape>(ports);
         Inside = new FixedList<int>(inside);
+        AsMade = Inside;
         Lanes = new FixedList<Lane>(lanes);
         IsCable = isCable;
         _portByPosition = PortByPosition(ports, inside.Length);
@@ -158,6 +159,7 @@ public sealed class Shape
     {
         Ports = ports;
         Inside = inside;
+        AsMade = other.AsMade;
         Lanes = other.Lanes;
         IsCable = other.IsCable;
         Splices = other.Splices;
@@ -171,6 +173,9 @@ public sealed class Shape
 
     /// <summary>For each position of the part the position it is joined to inside, or -1.</summary>
     public FixedList<int> Inside { get; }
+
+    /// <summary>As <see cref="Inside"/> was before a fibre broke or was joined otherwise: which places have a fibre at all.</summary>
+    public FixedList<int> AsMade { get; }
 
     /// <summary>The lanes; empty unless the part is an interface.</summary>
     public FixedList<Lane> Lanes { get; }

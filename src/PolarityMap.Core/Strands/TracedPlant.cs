@@ -24,20 +24,13 @@ public sealed class TracedPlant
         Strands = strands;
         _strandOf = new int[graph.PositionCount];
         _number = new int[strands.Count];
-        int next = 1;
         for (int s = 0; s < strands.Count; s++)
         {
             foreach (int p in strands[s])
                 _strandOf[p] = s;
-            if (IsActive(s))
-                _number[s] = next++;
         }
 
-        for (int s = 0; s < strands.Count; s++)
-        {
-            if (_number[s] == 0)
-                _number[s] = next++;
-        }
+        Number();
     }
 
     public Plant Plant { get; }
@@ -60,7 +53,8 @@ public sealed class TracedPlant
 
     /// <summary>
     /// The number a strand is shown by, from 1. Strands that an interface lights or listens to come first, in the order of
-    /// their first ends.
+    /// the interface positions that they begin at in the direction of the runs, or of those that they end at where none is at
+    /// their beginning: a plug that is moved changes where a strand ends, and no other strand's number.
     /// </summary>
     public int NumberOf(int strand) => _number[strand];
 
@@ -118,6 +112,37 @@ public sealed class TracedPlant
     {
         PositionPlace place = Graph.PlaceOf(position);
         return Plant.Address(place.Port, place.Position);
+    }
+
+    private void Number()
+    {
+        var active = new List<int>(Strands.Count);
+        bool isInOrder = true;
+        for (int s = 0; s < Strands.Count; s++)
+        {
+            if (!IsActive(s))
+                continue;
+            isInOrder &= active.Count == 0 || LaneEnd(active[^1]) < LaneEnd(s);
+            active.Add(s);
+        }
+
+        if (!isInOrder)
+            active.Sort((a, b) => LaneEnd(a).CompareTo(LaneEnd(b)));
+        int next = 1;
+        foreach (int s in active)
+            _number[s] = next++;
+        for (int s = 0; s < Strands.Count; s++)
+        {
+            if (_number[s] == 0)
+                _number[s] = next++;
+        }
+    }
+
+    /// <summary>The interface position at a strand's beginning, or where none is there at its end.</summary>
+    private int LaneEnd(int strand)
+    {
+        ReadOnlySpan<int> positions = Strands[strand];
+        return Graph.HasLane(positions[0]) ? positions[0] : positions[^1];
     }
 
     /// <summary>For each port of the plant the mating that takes the whole of it. Few ask, so it is made when one does.</summary>

@@ -116,7 +116,7 @@ internal static class OverviewLegend
         var entries = new List<(string, Func<double, double, SceneElement[]>)>();
         if (on.Slash)
         {
-            entries.Add(("like cables; number: fibres in use of each", (x, y) =>
+            entries.Add(("like cables; number: fibres in use in each whole cable", (x, y) =>
             [
                 new StrandPath(Route.From(x, y).LineTo(x + 6.5, y), Palette.Ink),
                 new Line(x + 2.2, y + 1.5, x + 4, y - 1.5, Palette.Ink, LineWidths.Inner),

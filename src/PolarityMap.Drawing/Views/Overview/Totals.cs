@@ -33,7 +33,7 @@ internal static class Totals
 
     private static string Words(string kind, int count, long millimetres, int without)
     {
-        string length = without == count ? "no length stated" : Metres(millimetres);
+        string length = without == count ? "no length stated" : count - without == 1 ? Metres(millimetres) : Metres(millimetres) + "\u00A0in\u00A0all";
         string missing = without > 0 && without < count ? $", {without} without a length" : "";
         return $"{count}\u00A0x\u00A0{kind}, {length}{missing}";
     }

@@ -71,5 +71,5 @@ internal sealed class ExpectedPainter(Layout layout, Placement placement, Crossi
     }
 
     /// <summary>A dot where an expected way leaves its strand, or where it should arrive.</summary>
-    private static Circle Dot(Point at) => new(at.X, at.Y, DotRadius, Palette.Paper, Rim, Palette.Ink);
+    internal static Circle Dot(Point at) => new(at.X, at.Y, DotRadius, Palette.Paper, Rim, Palette.Ink);
 }

@@ -94,12 +94,33 @@ internal static class ExpectedWays
         return null;
     }
 
-    private static int? Straightest(Layout layout, List<(Way Way, Way Tail)> pairs)
+    /// <summary>Where a hand can move the strands; anywhere, if there is no such place.</summary>
+    private static int? Straightest(Layout layout, List<(Way Way, Way Tail)> pairs) =>
+        Straightest(layout, pairs, c => IsMovable(pairs, c)) ?? Straightest(layout, pairs, _ => true);
+
+    /// <summary>False where some of an array plug's strands should go elsewhere and others not: it is moved as a whole.</summary>
+    private static bool IsMovable(List<(Way Way, Way Tail)> pairs, int column)
+    {
+        foreach ((Way way, _) in pairs)
+        {
+            if (PassageAt(way, column) is not { Node: { } box, Out: { Position: >= 0, Port.IsArray: true } row })
+                continue;
+            int all = box.Right.Count(r => r.Port == row.Port);
+            if (pairs.Count(p => OutAt(p.Way, column) is { Position: >= 0 } other && other.Port == row.Port) < all)
+                return false;
+        }
+
+        return true;
+    }
+
+    private static int? Straightest(Layout layout, List<(Way Way, Way Tail)> pairs, Func<int, bool> isAllowed)
     {
         int? best = null;
         long least = long.MaxValue;
         for (int c = 0; c + 1 < layout.Columns.Count; c++)
         {
+            if (!isAllowed(c))
+                continue;
             long jump = 0;
             foreach ((Way way, Way tail) in pairs)
             {

@@ -98,7 +98,7 @@ internal sealed class Node(int part, int number, int column)
 
     /// <summary>
     /// How the connectors of a leg (0 for a part without) are drawn, so that the mating at their left runs straight. Only cables
-    /// are turned, always at both ends, so that a crossing shows in the part that makes it.
+    /// are turned, at both ends alike but for duplex cords, so that a crossing shows in the part that makes it.
     /// </summary>
     public Turn TurnOf(int leg)
     {
@@ -116,6 +116,12 @@ internal sealed class Node(int part, int number, int column)
         return default;
     }
 
+    /// <summary>How the connectors at the right are drawn; as at the left but for a cord that is turned at one end alone.</summary>
+    public Turn RightTurnOf(int leg) => RightTurn ?? TurnOf(leg);
+
+    /// <summary>The turn of a duplex cord at its right end where it differs from that at its left.</summary>
+    public Turn? RightTurn { get; set; }
+
     /// <summary>Turns the connectors of a leg, once. Most cables of a sheet have one leg on it.</summary>
     public void SetTurn(int leg, Turn turn)
     {
@@ -129,6 +135,7 @@ internal sealed class Node(int part, int number, int column)
     {
         _turnedLeg = -1;
         _furtherTurns = null;
+        RightTurn = null;
     }
 
     /// <summary>True when positions between two rows of one port that are drawn one below the other are left out.</summary>

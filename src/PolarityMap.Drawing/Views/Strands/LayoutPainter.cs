@@ -128,7 +128,16 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
     {
         ColumnPlace column = placement.Columns[way.FirstColumn];
         if (way.Passages[0].In is not { } open)
-            return new Point(X(column.Right - (column.RightCell / 2)), Y(way.Passages[0].Out!));
+        {
+            // It begins at a cell: of an interface, or at a place without a fibre, where a bar says so.
+            Row first = way.Passages[0].Out!;
+            bool leadsNowhere = first.Lane is null && !way.ComesIn;
+            var at = new Point(X(column.Right - (leadsNowhere ? column.RightCell + 2 : column.RightCell / 2)), Y(first));
+            if (leadsNowhere)
+                _signs.Add(Marks.DeadEnd(at.X, at.Y));
+            return at;
+        }
+
         segments.Add(RouteSegment.Line(new Point(X(column.X), Y(open))));
         if (way.ComesIn)
             return new Point(X(column.X) - AddCutLeft(way, X(column.X), open, new Cut(way.Strand, way.Piece.First - 1)), Y(open));

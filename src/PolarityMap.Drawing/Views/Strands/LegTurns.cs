@@ -1,3 +1,4 @@
+using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
@@ -29,6 +30,15 @@ internal sealed class LegTurns(StrandHops hops, Layout layout)
                 continue;
             PortRef other = hops.Ports.At(mate).Ref;
             node.SetTurn(row.Port.Shape.Leg, TurnOf(other, node.Column - 1).Over(traced.Plant.Port(other).Face, mating.Keys));
+        }
+
+        // A chain of cords ends at a part that cannot turn: the last cord is twisted, as a hand would, and not its mating.
+        if (node.Right.Count == 2 && node.Right[0] is { Port.Shape: { Leg: 0, Face.Family: ConnectorFamily.Duplex } } last && last.Mating is { } end && node.Left.Count == 2)
+        {
+            int mate = traced.Graph.Outside[last.Position];
+            PortRef other = mate < 0 ? default : hops.Ports.At(mate).Ref;
+            if (mate >= 0 && !traced.Plant.Parts[other.Part].Shape.IsCable && last.Port == node.Right[1].Port)
+                node.RightTurn = default(Turn).Over(traced.Plant.Port(other).Face, end.Keys);
         }
 
         // The legs of a harness have no left end of their own: they turn to what they meet at the right, unless that turns too.
@@ -69,6 +79,6 @@ internal sealed class LegTurns(StrandHops hops, Layout layout)
                 nearest = box;
         }
 
-        return nearest?.TurnOf(traced.Plant.Port(port).Leg) ?? default;
+        return nearest?.RightTurnOf(traced.Plant.Port(port).Leg) ?? default;
     }
 }

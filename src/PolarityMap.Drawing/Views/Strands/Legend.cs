@@ -7,8 +7,8 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>The strand of a sheet that its legend takes as an example.</summary>
 /// <param name="Number">Its number.</param>
 /// <param name="Colour">Its colour.</param>
-/// <param name="IsFibre">True when the colour is that of a fibre, false when it only helps to follow the strand.</param>
-internal readonly record struct SampleStrand(int Number, FibreColour Colour, bool IsFibre);
+/// <param name="Cable">The cable in which it is the colour of its fibre; null where it only helps to follow the strand.</param>
+internal readonly record struct SampleStrand(int Number, FibreColour Colour, string? Cable);
 
 /// <summary>What stands at the foot of a sheet: colours and marks in use, the findings in words, the caution.</summary>
 internal static class Legend
@@ -23,14 +23,15 @@ internal static class Legend
     /// <summary>What a stranger to the drawing has to know, told by a strand of the sheet itself; of marks only what is on the sheet.</summary>
     private static string Reading(SampleStrand sample, SheetSigns signs, string of)
     {
-        string words = $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of {of}, {ColourWords(sample.Colour)}"
-            + (sample.IsFibre ? " as in its longest multi-fibre cable." : ".");
+        string tracers = sample.Colour.Tracers switch { 0 => "", 1 => " with a tick", int n => $" with {n} ticks" };
+        string words = $"{sample.Number} {sample.Colour.Code}: strand {sample.Number} of {of}, {ColourWords(sample.Colour)}{tracers} "
+            + (sample.Cable is { } cable ? $"as its fibre in {cable}, its longest cable." : "to follow it by.");
         if (signs.HasFlag(SheetSigns.Duplex))
             words += " A, B: duplex positions, A meets B.";
         if (signs.HasFlag(SheetSigns.Rings))
             words += " Ring: goes on at the ring of its number.";
         if (signs.HasFlag(SheetSigns.Cuts))
-            words += " → /2.C4: goes on on sheet 2, zone C4; /2.C4 →: comes from there.";
+            words += " → /2.C4: continues on sheet 2, zone C4; /2.C4 →: comes from there.";
         if (signs.HasFlag(SheetSigns.Wide))
             words += " Wide: has a finding.";
         if (signs.HasFlag(SheetSigns.Expected))
@@ -74,7 +75,10 @@ internal static class Legend
         new(SheetSigns.Notes, "suspect, test", 22, static (x, y) => Marks.Note(x, y, MarkSize)),
         new(SheetSigns.OpenEnds, "open end", 18, static (x, y) => new Line(x, y - 1.4, x, y + 1.4, Palette.Ink, LineWidths.Frame)),
         new(SheetSigns.Rings, "goes on", 16, static (x, y) => new Circle(x, y, 1.1, Palette.Ink, LineWidths.Inner, Palette.Paper)),
-        new(SheetSigns.Expected, "expected way", 25, static (x, y) => new Curve(Route.From(x - 1.6, y).LineTo(x + 3.2, y), Palette.Ink, LineWidths.Outline, DashKind.ShortDashed)) { Lead = 5.6 },
+        new(SheetSigns.Expected, "expected way", 26, static (x, y) => new SceneGroup(null,
+        [
+            new Curve(Route.From(x - 1, y).LineTo(x + 3.4, y), Palette.Ink, LineWidths.Outline, DashKind.ShortDashed), ExpectedPainter.Dot(new Point(x - 1, y)), ExpectedPainter.Dot(new Point(x + 3.4, y)),
+        ])) { Lead = 6.6 },
         new(SheetSigns.LeftOut, "positions not shown", 32, static (x, y) => new SceneGroup(null, [.. LeftOut(x, y)])),
     ];
 
@@ -143,6 +147,7 @@ internal static class Legend
         {
             double x = area.X + 1.5 + (ordered.Length / rows * columnWidth);
             double y = top + (ordered.Length % rows * rowHeight);
+            elements.Add(new StrandPath(Route.From(x, y).LineTo(x + 4.5, y), Palette.Paper));
             elements.Add(Marks.Ticks(x + 2.25, y, 1));
             elements.Add(Label.CentredOn(x + 5.6, y, "a tick: one tracer", WordHeight, Anchor.Start, Palette.Ink));
         }
@@ -229,7 +234,7 @@ internal static class Legend
         }
 
         if (findings.Count > MostFindings)
-            lines.Add(($"and {findings.Count - MostFindings} more findings", null));
+            lines.Add(($"and {findings.Count - MostFindings} more {(findings.Count - MostFindings == 1 ? "finding" : "findings")}", null));
         foreach (string note in notes.Words)
             lines.AddRange(SheetText.Wrapped(note, width - 4).Select(l => (l, (Severity?)null)));
         string reading = Reading(notes.Sample, notes.Signs, notes.Of);

@@ -15,6 +15,18 @@ internal static class SheetRemarks
             yield return networks;
         if (OpenPlugs(input) is { } plugs)
             yield return plugs;
+        if (Broken(input.Traced, input.Selection.Strands) is { } broken)
+            yield return broken;
+    }
+
+    /// <summary>Parts that have several large boxes, in different columns.</summary>
+    public static IEnumerable<string> DrawnTwice(Plant plant, Layout layout)
+    {
+        foreach (IGrouping<int, Node> boxes in layout.Columns.SelectMany(c => c).Where(n => !n.NameInside).GroupBy(n => n.Part))
+        {
+            if (boxes.Count() > 1)
+                yield return $"{plant.Parts[boxes.Key].Name} is one part, drawn {(boxes.Count() == 2 ? "twice" : $"{boxes.Count()} times")}.";
+        }
     }
 
     /// <summary>Which strands belong to which network, with its colour and key; null where all are of one.</summary>
@@ -51,6 +63,25 @@ internal static class SheetRemarks
         if (network.Key is { } key)
             marks.Add($"key {key}");
         return marks.Count == 0 ? network.Name : $"{network.Name} ({string.Join(", ", marks)})";
+    }
+
+    /// <summary>Strands that are two ends of one broken fibre; null without any.</summary>
+    private static string? Broken(TracedPlant traced, IReadOnlyList<int> strands)
+    {
+        var words = new List<string>();
+        foreach (int strand in strands)
+        {
+            int end = traced.Strands[strand][^1];
+            int part = traced.Graph.PartOf(end), start = traced.Graph.FirstPositionOf(part);
+            Core.Parts.Shape shape = traced.Plant.Parts[part].Shape;
+            if (shape.Inside[end - start] >= 0 || shape.AsMade[end - start] is not (>= 0 and int partner))
+                continue;
+            int rest = traced.StrandOf(start + partner);
+            if (rest != strand && shape.Inside[partner] < 0)
+                words.Add($"Strands {traced.NumberOf(strand)} and {traced.NumberOf(rest)} are one fibre, broken in {traced.Plant.Parts[part].Name}.");
+        }
+
+        return words.Count is 0 or > MostNetworks ? null : string.Join(' ', words);
     }
 
     /// <summary>Plugs that sit in an adapter with nothing at its other side; null without any.</summary>

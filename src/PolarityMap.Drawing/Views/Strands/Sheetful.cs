@@ -262,7 +262,7 @@ internal sealed class Sheetful
         }
 
         StrandLabels.Entry label = hops.Labels.Of(strand);
-        return new SampleStrand(hops.Traced.NumberOf(strand), label.Colour, label.IsFibre);
+        return new SampleStrand(hops.Traced.NumberOf(strand), label.Colour, label.Cable is { } cable ? hops.Traced.Plant.Parts[cable].Name : null);
     }
 
     /// <summary>A layout that is not yet on paper.</summary>
@@ -283,7 +283,7 @@ internal sealed class Sheetful
             Layout.Faults = FaultSigns.Of(input, Layout);
             Text = new SheetText(hops, names);
             Sizes = new LayoutSizes(layout, Text);
-            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), [.. names.Notes, .. SheetRemarks.Of(input)]) { Ghosted = ExpectedWays.Shown(input, Layout) };
+            Notes = new SheetNotes(input.Findings, SampleOf(hops, pieces), SheetSignsOf.Layout(hops, input, Layout), [.. names.Notes, .. SheetRemarks.Of(input), .. SheetRemarks.DrawnTwice(input.Traced.Plant, Layout)]) { Ghosted = ExpectedWays.Shown(input, Layout) };
             double open = 0;
             foreach (Way way in Layout.Ways)
             {

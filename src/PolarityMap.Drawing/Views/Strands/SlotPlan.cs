@@ -136,7 +136,7 @@ internal sealed class SlotPlan
             node.ClearTurns();
             _turns.Turn(node);
             Sort(node, node.Left);
-            Sort(node, node.Right);
+            Sort(node, node.Right, right: true);
             _items.Add(new Item(node, null, MiddleBefore(node)));
             inline |= _traced.Plant.Parts[node.Part].IsInline;
         }
@@ -306,7 +306,7 @@ internal sealed class SlotPlan
     }
 
     /// <summary>Ports in their order, positions in theirs as the leg is turned.</summary>
-    private static void Sort(Node node, List<Row> rows)
+    private static void Sort(Node node, List<Row> rows, bool right = false)
     {
         const int mostOnStack = 128;
         Span<long> keys = rows.Count <= mostOnStack ? stackalloc long[rows.Count] : new long[rows.Count];
@@ -314,7 +314,7 @@ internal sealed class SlotPlan
         for (int i = 0; i < keys.Length; i++)
         {
             PortShape port = rows[i].Port.Shape;
-            keys[i] = ((long)rows[i].Port.Ref.Port << 32) | (uint)node.TurnOf(port.Leg).Place(port.Face, rows[i].Place);
+            keys[i] = ((long)rows[i].Port.Ref.Port << 32) | (uint)(right ? node.RightTurnOf(port.Leg) : node.TurnOf(port.Leg)).Place(port.Face, rows[i].Place);
             sorted &= i == 0 || keys[i - 1] <= keys[i];
         }
 

@@ -1,6 +1,4 @@
 using PolarityMap.Core.Optics;
-using PolarityMap.Core.Parts;
-using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 
@@ -14,13 +12,14 @@ public static class StrandColours
 {
     public static FibreColour Of(TracedPlant traced, int strand) => Of(traced, strand, traced.Hops(strand)).Colour;
 
-    /// <summary>The colour of a strand of which the visits to parts are known, and whether it is that of a fibre.</summary>
-    public static (FibreColour Colour, bool IsFibre) Of(TracedPlant traced, int strand, IReadOnlyList<Hop> way)
+    /// <summary>The colour of a strand of which the visits to parts are known, and the cable in which it is that of its fibre, or null.</summary>
+    public static (FibreColour Colour, int? Cable) Of(TracedPlant traced, int strand, IReadOnlyList<Hop> way)
     {
-        int fibre = CableOf(traced, way)?.Fibre ?? 0;
+        (int Part, int Fibre)? cable = CableOf(traced, way);
+        int fibre = cable?.Fibre ?? 0;
 
         // A colour to follow by, not that of a fibre, has no tracer, however high the number.
-        return (traced.Plant.Practice.Colours[fibre > 0 ? fibre : ((traced.NumberOf(strand) - 1) % 12) + 1], fibre > 0);
+        return (traced.Plant.Practice.Colours[fibre > 0 ? fibre : ((traced.NumberOf(strand) - 1) % 12) + 1], cable?.Part);
     }
 
     /// <summary>The longest cable of more than two fibres on a strand's way and the number of its fibre there; null where it passes none.</summary>
@@ -30,20 +29,11 @@ public static class StrandColours
         long longest = -1;
         foreach (Hop hop in way)
         {
-            Part part = traced.Plant.Parts[hop.Part];
-            if (!part.Shape.IsCable || hop.In < 0 || (part.Length?.Millimetres ?? 0) <= longest)
+            long length = traced.Plant.Parts[hop.Part].Length?.Millimetres ?? 0;
+            if (length <= longest || FibreInCable.NumberOf(traced, hop) is not (> 0 and int fibre))
                 continue;
-            PositionPlace place = traced.Graph.PlaceOf(hop.In);
-            if (part.Shape.Ports[place.Port.Port].Side == Side.Far && hop.Out >= 0)
-                place = traced.Graph.PlaceOf(hop.Out);
-            PortShape port = part.Shape.Ports[place.Port.Port];
-            if (port.Face.Family is not (ConnectorFamily.Array or ConnectorFamily.Bare))
-                continue;
-            longest = part.Length?.Millimetres ?? 0;
-            int fibre = 0;
-            for (int i = 0; i < place.Position; i++)
-                fibre += part.Shape.Inside[port.FirstPosition + i] >= 0 ? 1 : 0;
-            best = (hop.Part, Math.Max(1, fibre));
+            longest = length;
+            best = (hop.Part, fibre);
         }
 
         return best;

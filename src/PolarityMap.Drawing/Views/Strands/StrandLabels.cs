@@ -9,11 +9,11 @@ internal sealed class StrandLabels(StrandHops hops)
 {
     /// <summary>What a strand is labelled with.</summary>
     /// <param name="Colour">Its colour.</param>
-    /// <param name="IsFibre">True when the colour is that of a fibre.</param>
+    /// <param name="Cable">The cable in which it is the colour of its fibre, or null.</param>
     /// <param name="Text">Its label in a gutter, such as <c>7 RD</c>.</param>
     /// <param name="TextWidth">Width of the label's letters.</param>
     /// <param name="Width">Width of the room that it gets, with room for the ticks of its tracers at either side, since it stands in the middle.</param>
-    internal sealed record Entry(FibreColour Colour, bool IsFibre, string Text, double TextWidth, double Width);
+    internal sealed record Entry(FibreColour Colour, int? Cable, string Text, double TextWidth, double Width);
 
     private readonly Entry?[] _entries = new Entry?[hops.Traced.Strands.Count];
 
@@ -22,12 +22,12 @@ internal sealed class StrandLabels(StrandHops hops)
     private Entry Make(int strand)
     {
         int number = hops.Traced.NumberOf(strand);
-        (FibreColour colour, bool isFibre) = StrandColours.Of(hops.Traced, strand, hops.Of(strand));
+        (FibreColour colour, int? cable) = StrandColours.Of(hops.Traced, strand, hops.Of(strand));
         string text = $"{number} {colour.Code}";
         long letters = FontMetrics.Advances(text);
 
         // Made of whole thousandths, so that rooms of the same width are so to the last bit.
         long room = letters + (hops.EvenRoom?.SpareOfNumber(number) ?? 0);
-        return new Entry(colour, isFibre, text, FontMetrics.WidthMm(letters, CapHeights.Strand), FontMetrics.WidthMm(room, CapHeights.Strand) + (2 * colour.Tracers));
+        return new Entry(colour, cable, text, FontMetrics.WidthMm(letters, CapHeights.Strand), FontMetrics.WidthMm(room, CapHeights.Strand) + (2 * colour.Tracers));
     }
 }

@@ -47,7 +47,7 @@ public sealed class OperaHouseTests
 
         // Parts: 4 x (1 + 4 + 4 + 16) + 16 + 16 = 132; cables: 4 x (48 + 1) + 16 = 212; cords 4 x 16 x 5.5 m; trunks 4 x 62 m + 16 x 25 m.
         Assert.Equal(
-            "Overview diagram of 132 parts, 212 cables, 128 strands of 4 networks, from left to right. Cables: 192 x cord A-to-B, 352 m; 20 x trunk Type-B, 648 m. No findings.",
+            "Overview diagram of 132 parts, 212 cables, 128 strands of 4 networks, from left to right. Cables: 192 x cord A-to-B, 352 m in all; 20 x trunk Type-B, 648 m in all. No findings.",
             sheet.Description);
         Assert.Equal("Opera house, four networks to sixteen desks", sheet.Title);
     }

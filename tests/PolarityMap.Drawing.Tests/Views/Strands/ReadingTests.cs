@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Tests.Views.Overview;
 using PolarityMap.Drawing.Views;
@@ -87,6 +88,45 @@ public sealed class ReadingTests
         string[] words = [.. new StrandsView().Plan(input).SelectMany(s => Words(s.Draw(new SheetPlace(1, 1))))];
         Assert.Contains("DC1, 5…13", words);
         Assert.DoesNotContain(words, w => w.StartsWith("DC1…", StringComparison.Ordinal));
+    }
+
+    // On site cords were exchanged between networks, legs and cords as well: a strand keeps the number of the switch position that it
+    // begins at, so that the two sets of sheets can be laid side by side.
+    [Fact]
+    public void What_is_plugged_otherwise_on_site_changes_no_number()
+    {
+        TracedPlant designed = Plants.OfFile("gallery/opera-house/plant.yaml").Traced, built = Plants.OfFile("gallery/opera-house/as-built.yaml").Traced;
+        Assert.Equal(Starts(designed), Starts(built));
+
+        static IEnumerable<(int, string)> Starts(TracedPlant traced) =>
+            Enumerable.Range(0, traced.Strands.Count).Where(traced.IsActive).Select(s => (traced.NumberOf(s), traced.Address(traced.Strands[s][0]))).Order();
+    }
+
+    [Fact]
+    public void A_part_that_is_there_once_and_drawn_twice_is_said_to_be_one() =>
+        Assert.Contains("SW-L is one part, drawn twice.", Words(Drawn("gallery/faults/P04.yaml")));
+
+    // Two A-to-B cords and a panel: the crossing is in the first cord, and the last one is twisted, so that no two lines cross in
+    // free paper.
+    [Fact]
+    public void A_chain_of_two_cords_crosses_in_a_cord_and_not_in_free_paper()
+    {
+        DrawingSheet sheet = Drawn("gallery/faults/S05.yaml");
+        double[] turns = [.. Of<StrandPath>(sheet).Take(4).SelectMany(p => Turns(p.Route))];
+        Area[] boxes = [.. Elements([sheet.Layers.Single(l => l.Id == "parts")]).OfType<Box>().Select(b => new Area(b.X, b.Y, b.Width, b.Height))];
+        Assert.NotEmpty(turns);
+        Assert.All(turns, x => Assert.Contains(boxes, b => b.X < x && x < b.Right));
+    }
+
+    /// <summary>Where a route leaves its height.</summary>
+    private static IEnumerable<double> Turns(Route route)
+    {
+        IReadOnlyList<Point> points = route.Flatten(0.05);
+        for (int i = 1; i < points.Count; i++)
+        {
+            if (Math.Abs(points[i].Y - points[i - 1].Y) > 0.2)
+                yield return points[i].X;
+        }
     }
 
     private static IEnumerable<(Point, Point)> Level(Route route)
