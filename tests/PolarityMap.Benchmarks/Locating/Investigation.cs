@@ -20,7 +20,7 @@ internal enum Way
 internal static class Investigation
 {
     /// <summary>Nobody tests for longer.</summary>
-    public const int MostTests = 150;
+    public const int MostTests = 100;
 
     public static Course Run(DeviationContext context, IReadOnlyList<Deviation> truth, Way way)
     {

@@ -50,7 +50,7 @@ internal static class LocateTable
         if (only is null or "every-kind")
             EveryKind(units: 2, perKind, doubles);
         if (only is null or "large")
-            EveryKind(units: 162, perKind: 3, doubles: 20);
+            EveryKind(units: 162, perKind: 3, doubles: 10);
         if (only is not null)
             return;
         Line("all, single", s_singles.Injected, s_singles.Told, s_singles.Order, s_singles.Half);
