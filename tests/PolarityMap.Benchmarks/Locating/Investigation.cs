@@ -30,11 +30,11 @@ internal static class Investigation
         LocateResult result = Locator.Locate(context, seen);
         double first = watch.Elapsed.TotalMilliseconds;
         if (result.IsAsDescribed || HidesOne(context, truth, seen))
-            return new Course(true, 0, false, false, 0, 0, 0, first, "");
+            return new Course(true, 0, false, false, 0, 0, 0, 0, first, "");
         var light = new LightOf(context.Graph, truth);
         IEnumerator<SiteTest>? fixedTests = way == Way.Advised ? null : new FixedTests(context, seen, site, way).InOrder(() => result).GetEnumerator();
         int isolated = -1, before = -1;
-        double bits = 0;
+        double bits = 0, surprise = 0;
         bool lost = false;
         for (int tests = 0; tests <= MostTests; tests++)
         {
@@ -42,7 +42,7 @@ internal static class Investigation
             bool isLarge = result.Explanations.Count > 0 && result.Explanations[0].Deviations.Count >= truth.Count;
             lost |= isLarge && place == 0;
             if (before < 0 && (isLarge || place > 0))
-                (before, bits) = (tests, Bits(result));
+                (before, bits, surprise) = (tests, Bits(result), Surprise(result, light));
             isolated = place != 1 || !IsIsolated(result) ? -1 : isolated < 0 ? tests : isolated;
             if (result.Next is null || (way != Way.Advised && isolated >= 0))
                 break;
@@ -53,7 +53,7 @@ internal static class Investigation
         }
 
         int last = PlaceOf(result, light, out bool isAlike);
-        return new Course(false, last, isAlike, lost, isolated, Math.Max(0, before), bits, first, result.Explanations.Count == 0 ? "nothing" : FieldWords.Wrong(result.Explanations[0]), result.Explanations.Count);
+        return new Course(false, last, isAlike, lost, isolated, Math.Max(0, before), bits, surprise, first, result.Explanations.Count == 0 ? "nothing" : FieldWords.Wrong(result.Explanations[0]), result.Explanations.Count);
     }
 
     /// <summary>True where first sight would be the same without one of the deviations: it does not tell of it.</summary>
@@ -77,4 +77,8 @@ internal static class Investigation
 
     private static double Bits(LocateResult result) =>
         -result.Explanations.GroupBy(e => e.Group).Select(g => g.Sum(e => e.Share)).Where(p => p > 0).Sum(p => p * Math.Log2(p));
+
+    /// <summary>The bits of the share of the truth with its group; none where it is absent.</summary>
+    private static double Surprise(LocateResult result, LightOf truth) =>
+        result.Explanations.FirstOrDefault(e => truth.IsOf(e.Deviations)) is { } found ? -Math.Log2(result.Explanations.Where(e => e.Group == found.Group).Sum(e => e.Share)) : 0;
 }

@@ -36,8 +36,8 @@ internal static class LocateTable
     /// <param name="only">The one plant of the list to take, or null for all; <c>every-kind</c> and <c>large</c> for those of every kind.</param>
     public static void Print(int perKind, int doubles, string? only = null)
     {
-        Console.WriteLine("| plant | injected | silent | first | in first three | absent | alike | tests: advised | of them since that size | bound, bits | document order | half-splitting | ms, median | ms, most |");
-        Console.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+        Console.WriteLine("| plant | injected | silent | first | in first three | absent | alike | tests: advised | of them since that size | bound, bits | of the injected, bits | document order | half-splitting | ms, median | ms, most |");
+        Console.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         foreach (string name in s_plants.Where(p => only is null || p == only))
         {
             TracedPlant plant = PlantFile.Trace(Path.Combine("gallery", name + ".yaml"));
@@ -123,7 +123,7 @@ internal static class LocateTable
 
     private static void Line(string name, int injected, IReadOnlyList<Course> told, IReadOnlyList<Course> order, IReadOnlyList<Course> half) => Console.WriteLine(
         $"| {name} | {injected} | {injected - told.Count} | {Percent(told, c => c.Place == 1)} | {Percent(told, c => c.Place is >= 1 and <= 3)} | {told.Count(c => c.IsLost || c.Place == 0)} | {told.Count(c => c.IsAlike)} "
-        + $"| {Tests(told)} | {Median(told.Where(c => c.Tests >= 0).Select(c => (double)(c.Tests - c.Before))):F0} | {Median(told.Select(c => c.Bits)):F1} | {Tests(order)} | {Tests(half)} | {Median(told.Select(c => c.Milliseconds)):F1} | {told.Max(c => c.Milliseconds):F0} |");
+        + $"| {Tests(told)} | {Median(told.Where(c => c.Tests >= 0).Select(c => (double)(c.Tests - c.Before))):F0} | {Median(told.Select(c => c.Bits)):F1} | {Median(told.Select(c => c.Surprise)):F1} | {Tests(order)} | {Tests(half)} | {Median(told.Select(c => c.Milliseconds)):F1} | {told.Max(c => c.Milliseconds):F0} |");
 
     private static string Percent(IReadOnlyList<Course> courses, Func<Course, bool> holds) => $"{100.0 * courses.Count(holds) / courses.Count:F1} %";
 
