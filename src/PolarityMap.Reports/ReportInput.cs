@@ -32,6 +32,9 @@ public sealed record ReportInput(CheckReport Check)
     /// <summary>Why there are no sheets, or fewer than there should be; null where all is drawn.</summary>
     public string? SheetsMissing { get; init; }
 
+    /// <summary>What was seen on site; null where nothing was handed over.</summary>
+    public SeenInput? Seen { get; init; }
+
     /// <summary>What else is in the folder of the report, in groups; empty for a page that stands alone.</summary>
     public IReadOnlyList<FileGroup> Files { get; init; } = [];
 

@@ -23,6 +23,13 @@ public sealed class AccessibilityTests(Chromium chromium) : BrowserTest(chromium
     }
 
     [SkippableFact]
+    public async Task Axe_finds_no_violation_in_what_was_seen_on_site()
+    {
+        await AssertNoViolation(await Open(ReportPages.DarkDesk), "wide");
+        await AssertNoViolation(await Open(ReportPages.DarkDesk, "#seen", 360, 740, o => (o.HasTouch, o.IsMobile) = (true, true)), "phone");
+    }
+
+    [SkippableFact]
     public async Task Axe_finds_no_violation_on_a_phone_in_forced_colours()
     {
         IPage phone = await Open(ReportPages.Duplex, "#strand-3", 360, 740, o => (o.HasTouch, o.IsMobile, o.ForcedColors) = (true, true, ForcedColors.Active));

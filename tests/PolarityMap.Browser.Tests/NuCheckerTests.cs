@@ -12,7 +12,7 @@ public sealed class NuCheckerTests
         Skip.If(Tools.NoNuChecker is not null, Tools.NoNuChecker);
         string faulty = ReportPages.Duplex.Replace(".html", ".faulty.html", StringComparison.Ordinal);
         await File.WriteAllTextAsync(faulty, (await File.ReadAllTextAsync(ReportPages.Duplex)).Replace("id=\"s1-strand-2\"", "id=\"s1-strand-1\"", StringComparison.Ordinal));
-        string[] pages = [ReportPages.Duplex, ReportPages.OfFile("gallery/faults/D06.yaml"), ReportPages.BothWays, ReportPages.Unfriendly, ReportPages.OfFile("gallery/methods/parallel-B.yaml"), .. ReportPages.Papers];
+        string[] pages = [ReportPages.Duplex, ReportPages.OfFile("gallery/faults/D06.yaml"), ReportPages.BothWays, ReportPages.DarkDesk, ReportPages.Unfriendly, ReportPages.OfFile("gallery/methods/parallel-B.yaml"), .. ReportPages.Papers];
         (int status, string messages) = await Check([.. pages, faulty]);
         Assert.Equal(1, status);
         string[] lines = messages.Split('\n');

@@ -37,6 +37,9 @@ internal static class ReportPages
     /// <summary>1728 links, 3456 strands.</summary>
     public static string Campus => OfText("campus", Documents.Campus);
 
+    /// <summary>The demo plant with a desk that is dark.</summary>
+    public static string DarkDesk => Page("dark-desk", () => Path.Combine(Repository.Root, "gallery/opera-house/plant.yaml"), "--seen", Path.Combine(Repository.Root, "gallery/faultfinding/dark-desk.seen.yml"));
+
     /// <summary>The page of a document in the repository.</summary>
     public static string OfFile(string path) => Page(Path.GetFileNameWithoutExtension(path), () => Path.Combine(Repository.Root, path));
 
@@ -67,11 +70,11 @@ internal static class ReportPages
     });
 
     /// <summary>The page as <c>report</c> writes it.</summary>
-    private static string Page(string name, Func<string> document) => s_pages.GetOrAdd(name, _ => new Lazy<string>(() =>
+    private static string Page(string name, Func<string> document, params string[] options) => s_pages.GetOrAdd(name, _ => new Lazy<string>(() =>
     {
         string file = Path.Combine(s_folder.FullName, name + ".html");
         using var said = new StringWriter();
-        int status = Application.Run(["report", document(), "-o", file], new CommandContext(said, said) { Folder = s_folder.FullName });
+        int status = Application.Run(["report", document(), "-o", file, .. options], new CommandContext(said, said) { Folder = s_folder.FullName });
         return status == 2 ? throw new InvalidOperationException(said.ToString()) : file;
     })).Value;
 

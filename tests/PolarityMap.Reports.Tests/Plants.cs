@@ -1,10 +1,13 @@
 using System.Collections.Concurrent;
 using PolarityMap.Acceptance;
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Deviations;
+using PolarityMap.Core.Locate;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
 using PolarityMap.Core.Strands;
 using PolarityMap.Documents;
+using PolarityMap.Documents.Observations;
 using PolarityMap.Documents.Text;
 using PolarityMap.Drawing.Views;
 using PolarityMap.Reports.Pages;
@@ -60,6 +63,25 @@ internal static class Plants
     public static ReportInput ReadAnew(string path) => Input(new Files(Repository.Gallery), path);
 
     public static ReportInput Written(string text) => Input(new Files(Repository.Gallery) { Written = text }, "plant.yaml");
+
+    /// <summary>The same with what was seen of it, as a table has it.</summary>
+    public static ReportInput Seen(ReportInput input, string table)
+    {
+        var problems = new ProblemList();
+        SeenNotes notes = SeenFile.Read("seen.csv", System.Text.Encoding.UTF8.GetBytes("test,at,seen,value,note\n" + table), problems, allowOutside: false)?.Bind(input.Traced, problems)
+            ?? throw new InvalidOperationException(problems.ToString());
+        var context = new DeviationContext(input.Traced);
+        LocateResult result = Locator.Locate(context, notes.Observations);
+        return input with
+        {
+            Seen = new SeenInput(result, SuspectPlant.Of(context, result))
+            {
+                File = "seen.csv",
+                Plan = result.Explanations.Count > 0 && !result.IsAsDescribed ? Locator.Plan(context, result) : null,
+                Remarks = [.. notes.Remarks.Select(r => (r.Place, r.Text))],
+            },
+        };
+    }
 
     public static string Page(ReportInput input) => ReportPage.Write(input, new TemplateFolder());
 

@@ -2,7 +2,9 @@ using System.CommandLine;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Locate;
 using PolarityMap.Core.Plants;
+using PolarityMap.Core.Remedies;
 using PolarityMap.Core.Strands;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
@@ -74,27 +76,30 @@ internal sealed class DrawCommand : ICommandFile
         string target = parsed.GetValue(_output) ?? Path.ChangeExtension(Path.GetFileName(path), ".svg");
         string? date = DateOf(parsed.GetValue(_date));
         context.TakeRoom();
-        if (PlantFile.Trace(path, "text", context) is not { } traced)
-            return ExitStatus.Wrong;
         if (parsed.GetValue(_seen) is { } seen)
             return Suspects(parsed, context, path, target, seen, date);
-        CheckReport report = CheckReport.Of(traced);
+        if (PlantFile.Trace(path, "text", context) is not { } traced)
+            return ExitStatus.Wrong;
+        CheckReport report = ProvedRemedies.In(CheckReport.Of(traced), ProvedRemedies.ForDrawing);
         if (parsed.GetValue(_beside) is { Length: > 0 } others)
             return Compare(parsed, context, target, [traced], others);
-        Draw(parsed, context, path, target, traced, report, date, null);
+        Draw(parsed, context, path, target, traced, report, date, null, report.Verdict());
         return ExitStatus.Clean;
     }
 
     /// <summary>The plant as the likeliest cause of what was seen has it, with the suspects and the ends of the next test.</summary>
     private int Suspects(ParseResult parsed, CommandContext context, string path, string target, string seen, string? date)
     {
-        if (SuspectPlant.Of(path, seen, context) is not { } suspects)
+        if (SeenPlant.Of(path, seen, context) is not { } found)
             return ExitStatus.Wrong;
-        Draw(parsed, context, path, target, suspects.Report.Traced, suspects.Report, date, suspects);
+        string verdict = LocateWords.Verdict(found.Result);
+        SuspectPlant suspects = SuspectPlant.Of(found.Context, found.Result)
+            ?? throw new CallException($"{verdict} There is no suspect to draw; see 'polaritymap locate {path} --seen {seen}'");
+        Draw(parsed, context, path, target, suspects.Report.Traced, suspects.Report, date, suspects, verdict);
         return ExitStatus.Clean;
     }
 
-    private void Draw(ParseResult parsed, CommandContext context, string path, string target, TracedPlant traced, CheckReport report, string? date, SuspectPlant? suspects)
+    private void Draw(ParseResult parsed, CommandContext context, string path, string target, TracedPlant traced, CheckReport report, string? date, SuspectPlant? suspects, string verdict)
     {
         PlantTitle title = traced.Plant.Title;
         title = title with { Date = date ?? title.Date, Revision = parsed.GetValue(_revision) ?? title.Revision };
@@ -102,7 +107,7 @@ internal sealed class DrawCommand : ICommandFile
         bool isSet = SheetFiles.IsFolder(context, target) || target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase);
         IReadOnlyList<PlannedSheet> planned = Plan(parsed, traced, report, title, isSet, suspects);
         // Each sheet is drawn when it is written, so that no more than one is kept.
-        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options, suspects?.Verdict ?? report.Verdict());
+        Write(context, target, [.. planned.Select((p, i) => (p.Name, (Func<DrawingSheet>)(() => p.Draw(new SheetPlace(i + 1, planned.Count)))))], options, verdict);
     }
 
     /// <summary>One figure of several plants.</summary>

@@ -2,6 +2,8 @@ using System.CommandLine;
 using PolarityMap.Cli.Input;
 using PolarityMap.Cli.Output;
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Locate;
+using PolarityMap.Core.Remedies;
 using PolarityMap.Reports;
 using PolarityMap.Reports.Pages;
 using PolarityMap.Reports.Templates;
@@ -13,6 +15,7 @@ internal sealed class ReportCommand : ICommandFile
 {
     private readonly Argument<string> _plant = CommonOptions.Plant();
     private readonly Option<string?> _output = CommonOptions.Output("A folder for the whole report, or a file ending in .html for its one page; without it the plant's name with -report.");
+    private readonly Option<string?> _seen = new("--seen") { Description = "What was seen on site: the report tells what explains it and what to test next.", HelpName = "FILE" };
     private readonly Option<string?> _templates = new("--templates") { Description = "A folder with templates in place of those inside the program, file by file.", HelpName = "DIR" };
     private readonly Option<string?> _paper = new("--paper") { Description = $"Size of the sheets: {string.Join(", ", DrawChoice.Papers)}; without it A4, and A3 where it has to be.", HelpName = "SIZE" };
     private readonly Option<bool> _svgOnly = new("--svg-only") { Description = "No PDF and no PNG, which take most of the time." };
@@ -28,14 +31,18 @@ internal sealed class ReportCommand : ICommandFile
             drawings, and data for programs. It is replaced as a whole when all of it is written; a run that fails or is ended
             leaves what was there. A folder that holds anything else, or a file that was changed, is refused.
 
-            Exit status: 0 written and clean, 1 written and findings of severity error, 2 the document or the call is wrong,
-            nothing is written.
+            With --seen it also tells what was seen on site, every explanation with its evidence, and the next test; docs/locate.md
+            tells the file.
+
+            Exit status: 0 written and clean, 1 written and findings of severity error, or something was seen that does not agree
+            with the document; 2 the document or the call is wrong, nothing is written.
 
             Examples:
               polaritymap report plant.yaml -o report/
               polaritymap report plant.yaml -o report.html          only the page, for a phone
               polaritymap report plant.yaml -o report/ --svg-only --paper A3
-            """) { _plant, _output, _templates, _paper, _svgOnly };
+              polaritymap report plant.yaml --seen seen.yaml -o fault.html
+            """) { _plant, _output, _seen, _templates, _paper, _svgOnly };
         command.SetAction(parsed => Run(parsed, context));
         return command;
     }
@@ -47,13 +54,18 @@ internal sealed class ReportCommand : ICommandFile
         using var progress = new Progress(context);
         context.TakeRoom();
         progress.Say("reading and tracing the plant");
-        if (PlantFile.Trace(path, "text", context) is not { } traced)
+        SeenPlant? found = null;
+        if (parsed.GetValue(_seen) is { } seen && (found = SeenPlant.Of(path, seen, context)) is null)
+            return ExitStatus.Wrong;
+        if ((found?.Traced ?? PlantFile.Trace(path, "text", context)) is not { } traced)
             return ExitStatus.Wrong;
         progress.Say("proving the links");
         CheckReport check = CheckReport.Of(traced);
         string? named = parsed.GetValue(_templates);
         TemplateFolder templates = TemplateDirectory.Of(context, named);
-        ReportInput input = ReportFiles.InputOf(check, path, parsed.GetValue(_paper));
+        if (check.Findings.Count > 0)
+            progress.Say("proving remedies");
+        ReportInput input = ReportFiles.InputOf(ProvedRemedies.In(check, ProvedRemedies.ForReport), path, parsed.GetValue(_paper)) with { Seen = found?.ForReport(Path.GetFileName(parsed.GetValue(_seen)!)) };
         bool isPage = IsPage(target);
         try
         {
@@ -64,7 +76,7 @@ internal sealed class ReportCommand : ICommandFile
             }
             else
             {
-                new ReportFiles(context, templates, progress) { WithPictures = !parsed.GetValue(_svgOnly) }.Write(input, target);
+                new ReportFiles(context, templates, progress) { WithPictures = !parsed.GetValue(_svgOnly), Seen = found, Found = check }.Write(input, target);
             }
         }
         catch (TemplateException wrong)
@@ -76,8 +88,10 @@ internal sealed class ReportCommand : ICommandFile
         foreach (string unused in isPage ? [] : TemplateDirectory.Unused(context, named, templates))
             context.Error.WriteLine($"polaritymap: {unused}");
         context.Out.WriteLine(check.Verdict());
+        if (found is not null)
+            context.Out.WriteLine(LocateWords.Verdict(found.Result));
         context.Out.WriteLine($"Open {(isPage ? target : $"{target.TrimEnd('/')}/{ReportFiles.PageName}")}");
-        return check.Errors > 0 ? ExitStatus.Findings : ExitStatus.Clean;
+        return check.Errors > 0 || found is { Result.IsAsDescribed: false } ? ExitStatus.Findings : ExitStatus.Clean;
     }
 
     /// <summary>True for the name of one page. Another ending is a slip; a name without one is a folder.</summary>

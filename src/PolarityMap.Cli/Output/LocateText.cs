@@ -49,7 +49,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
             Out.WriteLine();
             Out.WriteLine(_paint.Error("contradiction"));
             foreach (Observation observation in (Observation[])[contradiction.First, contradiction.Second])
-                Wrapped.Write(Out, $"{FieldWords.Saw(traced, observation)}{Note(observation)}", $"  {observation.Place}: ", Width);
+                Wrapped.Write(Out, LocateWords.Saw(traced, observation), $"  {observation.Place}: ", Width);
             Wrapped.Write(Out, contradiction.Why, "  why  ", Width);
         }
     }
@@ -60,9 +60,9 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         if (result.Doubtful.Count == 0)
             return;
         Out.WriteLine();
-        Wrapped.Write(Out, "Without one of these a single deviation would explain the rest. Look at them again, one may be a mistake:", "", Width);
+        Wrapped.Write(Out, LocateWords.Doubtful, "", Width);
         foreach (Observation observation in result.Doubtful)
-            Wrapped.Write(Out, $"{FieldWords.Saw(traced, observation)}{Note(observation)}", $"  {observation.Place}: ", Width);
+            Wrapped.Write(Out, LocateWords.Saw(traced, observation), $"  {observation.Place}: ", Width);
     }
 
     /// <summary>The explanations, the first of them at length.</summary>
@@ -77,11 +77,10 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
             WriteExplanation(result.Explanations[i], i + 1);
         }
 
-        if (result.Explanations.Count > shown)
+        if (LocateWords.Rest(result, shown) is { } rest)
         {
-            double rest = result.Explanations.Skip(shown).Sum(e => e.Share);
             Out.WriteLine();
-            Out.WriteLine($"and {LocateWords.Count(result.Explanations.Count - shown, "less likely explanation")}, {LocateWords.Percent(rest)} together; --all shows them");
+            Out.WriteLine($"{rest}; --all shows them");
         }
     }
 
@@ -97,7 +96,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
             Wrapped.Write(Out, mend, $"{indent}mend     ", Width);
         foreach (Core.Deviations.Deviation deviation in explanation.Deviations)
         {
-            if (LocateWords.Look(deviation, p => FieldWords.Name(traced, p)) is { } look)
+            if (LocateWords.Look(traced, deviation) is { } look)
                 Wrapped.Write(Out, look, $"{indent}look     ", Width);
         }
 
@@ -111,7 +110,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         string key = string.Join('\n', telling.Select(e => e.Words));
         if (!all && telling.Length > 0 && !_evidence.TryAdd(key, number) && _evidence[key] != number)
         {
-            Out.WriteLine($"{indent}because  the same was seen as for {_evidence[key]}");
+            Out.WriteLine($"{indent}because  {LocateWords.SameAs(_evidence[key])}");
             telling = [];
         }
 
@@ -125,7 +124,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         }
         else if (others.Length > 0)
         {
-            Wrapped.Write(Out, $"with {LocateWords.Count(others.Length, "more observation")}, which the plant as described would show too", $"{indent}agrees   ", Width);
+            Wrapped.Write(Out, LocateWords.Agrees(others.Length), $"{indent}agrees   ", Width);
         }
     }
 
@@ -133,15 +132,12 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
     public void WriteGroups(LocateResult result)
     {
         bool first = true;
-        var numbered = result.Explanations.Select((e, i) => (Explanation: e, Index: i));
-        foreach (var group in numbered.GroupBy(e => e.Explanation.Group).Where(g => g.Count() > 1))
+        foreach (string group in LocateWords.Groups(traced, result))
         {
             if (first)
                 Out.WriteLine();
             first = false;
-            string[] parts = [.. group.SelectMany(e => e.Explanation.Deviations).Where(d => d.Kind.LookMinutes > 0 && d.Parts.Count > 0).Select(d => FieldWords.Name(traced, d.Parts[0])).Distinct().Take(6)];
-            string look = parts.Length == 0 ? "mend one after the other" : $"look at {string.Join(", ", parts)}";
-            Wrapped.Write(Out, $"No light test tells explanations {LocateWords.Numbers([.. group.Select(e => e.Index)])} apart: {look}.", "", Width);
+            Wrapped.Write(Out, group, "", Width);
         }
     }
 
@@ -159,7 +155,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
 
     public void WriteTest(NextTest next)
     {
-        string[] lines = [.. Wrapped.Lines(FieldWords.Do(traced, next.Test), $"Next test, about {next.Test.Minutes} min: ", Width)];
+        string[] lines = [.. Wrapped.Lines(FieldWords.Do(traced, next.Test), LocateWords.NextTest(next), Width)];
         Out.WriteLine(_paint.Strong(lines[0]));
         foreach (string line in lines.Skip(1))
             Out.WriteLine(_paint.Strong(line));
@@ -203,7 +199,7 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
     public static void WriteCautions(TextWriter output, IEnumerable<Explanation> explanations)
     {
         output.WriteLine();
-        Wrapped.Write(output, string.Join(' ', new[] { Cautions.Light, Cautions.Source, FieldWords.Cautions(explanations), Cautions.Codes }.Where(c => c.Length > 0)), "", Width);
+        Wrapped.Write(output, string.Join(' ', LocateWords.CautionsFor(explanations)), "", Width);
     }
 
     /// <summary>The explanations that are written out.</summary>
@@ -215,8 +211,6 @@ internal sealed class LocateText(CommandContext context, TracedPlant traced, boo
         SeenFields fields = SeenFields.Of(traced, outcome);
         return (outcome is LossExpected ? fields with { Value = "2.5 dB" } : fields).ToYaml();
     }
-
-    private static string Note(Observation observation) => observation.Note is { } note ? $" ({note})" : "";
 
     private static string Line(Observation observation) => observation.Place is { File: not null, Line: > 0 } place ? $" ({place.File}:{place.Line})" : "";
 }

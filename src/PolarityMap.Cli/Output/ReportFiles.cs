@@ -6,6 +6,7 @@ using PolarityMap.Documents.Tables;
 using PolarityMap.Drawing.Scene;
 using PolarityMap.Drawing.Views;
 using PolarityMap.Drawing.Views.Labels;
+using PolarityMap.Drawing.Views.Plan;
 using PolarityMap.Export;
 using PolarityMap.Reports;
 using PolarityMap.Reports.Pages;
@@ -26,6 +27,12 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
     private const int OverviewDotsPerInch = 150;
 
     public bool WithPictures { get; init; } = true;
+
+    /// <summary>What the checker found, as the command <c>data</c> writes it.</summary>
+    public required CheckReport Found { get; init; }
+
+    /// <summary>What was seen of the plant and what was found of that, or null.</summary>
+    public SeenPlant? Seen { get; init; }
 
     /// <summary>What the report is made of.</summary>
     /// <param name="check">The plant, proved or refuted.</param>
@@ -131,13 +138,22 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
         }
     }
 
-    private static FileGroup Data(ReportInput input, ReportFolder folder)
+    private FileGroup Data(ReportInput input, ReportFolder folder)
     {
         var files = new List<ReportFile>();
         foreach ((string name, Func<CheckReport, byte[]> write) in DataFiles.All)
         {
-            folder.Add($"data/{name}", write(input.Check));
+            folder.Add($"data/{name}", write(Found));
             files.Add(new ReportFile($"data/{name}", name, name.EndsWith(".sarif", StringComparison.Ordinal) ? "the findings as SARIF 2.1.0" : "JSON"));
+        }
+
+        if (Seen is { } seen)
+        {
+            const string name = "locate.json";
+            using var text = new StringWriter();
+            LocateJson.Write(seen.Traced, seen.Result, seen.Notes.Remarks, input.Seen?.Plan, text);
+            folder.Add($"data/{name}", text.ToString());
+            files.Add(new ReportFile($"data/{name}", name, "what was seen, what explains it and the next test, JSON"));
         }
 
         return new FileGroup("Data for programs", files);
@@ -162,6 +178,8 @@ internal sealed class ReportFiles(CommandContext context, TemplateFolder templat
             AddPdf("drawings.pdf", "All sheets", "to print", sheets);
             AddPdf("cards.pdf", "Cards for the rack", "a card for each link: hops, labels, what light to expect where", PlannedBy("cards", "card", input));
             AddPdf("labels.pdf", "Labels", "for both ends of every cable and every port, to print on label sheets", PlannedBy("labels", "labels", input));
+            if (input.Seen?.Plan is { } plan)
+                AddPdf("tests-step-by-step.pdf", "Tests step by step", "from what was seen to the part, with boxes to tick", [.. PlanCard.Draw(input.Traced, input.Seen.Result.Observations, plan).Select((s, i) => ($"plan-{i + 1}", (Func<DrawingSheet>)(() => s)))]);
             if (Overview(input) is { } overview)
             {
                 progress.Say("writing the overview as a picture");

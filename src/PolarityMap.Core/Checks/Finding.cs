@@ -19,7 +19,17 @@ public enum Severity
 /// <param name="Text">What to do.</param>
 /// <param name="Proof">What was proved of it.</param>
 /// <param name="Part">Index of the part to change.</param>
-public sealed record Remedy(string Text, string Proof, int Part);
+public sealed record Remedy(string Text, string Proof, int Part)
+{
+    /// <summary>Indices of further parts that are changed with it; without them it clears nothing.</summary>
+    public IReadOnlyList<int> With { get; init; } = [];
+
+    /// <summary>True where light then goes another way through the part; false where plugs go elsewhere and the part stays what it is.</summary>
+    public bool IsInside { get; init; } = true;
+
+    /// <summary>All parts to change, as drawings mark them.</summary>
+    public IEnumerable<int> Parts => With.Prepend(Part);
+}
 
 /// <summary>One statement of the checker.</summary>
 /// <param name="Rule">The rule that made it; it carries code, title and severity.</param>

@@ -89,7 +89,8 @@ internal sealed class CandidateTests
 
     /// <summary>
     /// The tests that ask the places of an explanation themselves: a look where it would be seen, else light through the part alone
-    /// or over the mating, or its loss. None where they were made already.
+    /// or over the mating, or its loss; and where it makes light weak and a lamp is off, whether light comes at all, since weak light
+    /// would hide that something else keeps it away. None where they were made already.
     /// </summary>
     /// <param name="context">The plant.</param>
     /// <param name="observations">What was seen.</param>
@@ -108,7 +109,26 @@ internal sealed class CandidateTests
                 tests.AddLossAt(deviation.Lossy.FirstOrDefault(doubted.Contains, deviation.Lossy[0]));
         }
 
+        tests.AddWeakLamps(observations, explanation);
         return tests._tests;
+    }
+
+    /// <summary>Light to every position at which a lamp listens that is off, and that weak light could have put off.</summary>
+    private void AddWeakLamps(IReadOnlyList<Observation> observations, IReadOnlyList<Deviation> explanation)
+    {
+        var trial = new TrialGraph(_graph);
+        var predictor = new Predictor(_context, trial);
+        foreach (Deviation deviation in explanation)
+            trial.Lay(deviation);
+        foreach (LampSeen lamp in observations.OfType<LampSeen>().Where(l => !l.IsOn && predictor.LampAt(l.Port) == LampState.Weak))
+        {
+            foreach (int listener in predictor.Listening(lamp.Port))
+            {
+                int far = trial.Follow(listener, -1);
+                if (trial.PassedLoss && !_done.Contains((far, lamp.Port.Part)) && !_done.Contains((far, listener, true)))
+                    AddLight(listener, _graph.PartOf(far));
+            }
+        }
     }
 
     /// <summary>Tests along the ways of the observations in doubt, as things are laid.</summary>

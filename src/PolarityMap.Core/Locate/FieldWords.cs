@@ -28,6 +28,16 @@ public static class FieldWords
         _ => throw new ArgumentOutOfRangeException(nameof(test), test.GetType().Name, "no words for this test"),
     };
 
+    /// <summary>The places of a test one by one, each with what is done there and the part it is at: where to go with what in hand.</summary>
+    public static IEnumerable<(string What, string Where, int Part)> Places(TracedPlant traced, SiteTest test) => test switch
+    {
+        LightTest light => [("put light into", traced.Address(light.From), PartOf(traced, light.From)), ("look at", Place(traced, light.Look), light.Look)],
+        LampTest lamp => [("look at", $"the link lamp of {traced.Plant.Address(lamp.Port)}", lamp.Port.Part)],
+        LookTest look => [("look at", Called(traced, look.Part), look.Part)],
+        LossTest loss => [("put light into", traced.Address(loss.From), PartOf(traced, loss.From)), ("measure at", traced.Address(loss.Seen), PartOf(traced, loss.Seen))],
+        _ => throw new ArgumentOutOfRangeException(nameof(test), test.GetType().Name, "no words for this test"),
+    };
+
     /// <summary>An outcome of a test in few words: <c>out of K-R/1:A</c>, <c>nowhere</c>, <c>off</c>.</summary>
     public static string Outcome(TracedPlant traced, Observation observation) => observation switch
     {
@@ -69,6 +79,8 @@ public static class FieldWords
 
     /// <summary>A cord without a name of its own is called by its ends.</summary>
     private static string Called(TracedPlant traced, int part) => traced.Plant.Parts[part].IsInline ? $"the cord {Name(traced, part)}" : Name(traced, part);
+
+    private static int PartOf(TracedPlant traced, int position) => traced.Graph.PartOf(position);
 
     private static string CameOut(TracedPlant traced, LightSeen light) => light switch
     {

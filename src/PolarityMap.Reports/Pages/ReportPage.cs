@@ -30,6 +30,7 @@ public static class ReportPage
                 .Html("script", new Markup(diagram?.Script ?? "")).Flag("has_script", diagram is not null))
             .Inner("plant", PlantModel.Of(input))
             .Inner("verdict", PlantModel.VerdictOf(input))
+            .Inner("seen", SeenModel.Of(input))
             .Inner("findings", findings.Of())
             .Inner("diagram", new ModelObject().Html("section", new Markup(diagram?.Html ?? "")).Number("sheets", input.Sheets.Count).Text("missing", input.SheetsMissing))
             .List("links", LinkModel.Links(input, findings))

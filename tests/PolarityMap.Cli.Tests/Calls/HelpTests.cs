@@ -35,7 +35,7 @@ public sealed class HelpTests
             using var bench = new Workbench().With("as-built.yaml", plant);
             if (command != "new")
                 bench.With("plant.yaml", plant);
-            if (command == "locate")
+            if (command is "locate" or "report")
                 bench.With("seen.csv", "test,at,seen\nlamp,SW-R/1,on\n").With("seen.yaml", "seen:\n  - { lamp: SW-R/1, is: on }\n");
             if (command == "import")
             {

@@ -73,6 +73,35 @@ public sealed class ReportCommandTests
         Assert.Contains("Not proven", bench.Read("out/index.html"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_was_seen_goes_into_the_report_and_what_does_not_agree_is_status_1()
+    {
+        using Workbench bench = Bench();
+        bench.With("seen.csv", "test,at,seen,value,note\nlamp,SW-R/1,off,,\n").With("right.csv", "test,at,seen,value,note\nlamp,SW-R/1,on,,\n");
+
+        Outcome outcome = bench.Run("report", "plant.yaml", "--seen", "seen.csv", "-o", "out/");
+        Assert.Equal((1, ""), (outcome.Status, outcome.Error));
+        Assert.Contains("explanations agree with all of it.\nOpen out/index.html\n", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("out/drawings/tests-step-by-step.pdf", bench.Files());
+        Json.Parse(bench.Read("out/data/locate.json"), "polaritymap/locate");
+        Assert.Contains("Observations from seen.csv", bench.Read("out/index.html"), StringComparison.Ordinal);
+
+        Assert.Equal(0, bench.Run("report", "plant.yaml", "--seen", "right.csv", "-o", "right.html").Status);
+        Assert.Contains("agrees with everything that was seen", bench.Read("right.html"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_slip_in_what_was_seen_is_told_with_its_place_and_nothing_is_written()
+    {
+        using Workbench bench = Bench();
+        bench.With("seen.csv", "test,at,seen,value,note\nlamp,SW-X/1,off,,\n");
+
+        Outcome outcome = bench.Run("report", "plant.yaml", "--seen", "seen.csv", "-o", "out/");
+        Assert.Equal(2, outcome.Status);
+        Assert.Contains("seen.csv:2:6:", outcome.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain(bench.Files(), f => f.StartsWith("out/", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("out.pdf", "ends in .pdf; a report is a folder")]
     [InlineData("plant.yaml", "ends in .yaml; a report is a folder")]

@@ -15,6 +15,12 @@ public sealed class DocumentedNamesTests
     [Fact]
     public void Every_name_of_the_page_is_told() => AssertTold(ReportPage.ModelOf(WithAll(), new TemplateFolder()), 80);
 
+    [Theory]
+    [InlineData("lamp,LX-SW/7,off,,\nlamp,LX-SW/8,on,,\n")]
+    [InlineData("lamp,LX-SW/7,off,,\nlamp,LX-SW/7,on,,\n")]
+    public void Every_name_of_what_was_seen_is_told(string seen) =>
+        AssertTold(ReportPage.ModelOf(Plants.Seen(Plants.FromGallery("opera-house/plant.yaml"), seen), new TemplateFolder()), 100);
+
     [Fact]
     public void Every_name_of_a_paper_is_told()
     {

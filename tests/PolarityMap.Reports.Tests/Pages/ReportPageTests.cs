@@ -193,7 +193,7 @@ public sealed class ReportPageTests
         }
     }
 
-    private static void AssertHeadingsInOrder(IHtmlDocument page)
+    internal static void AssertHeadingsInOrder(IHtmlDocument page)
     {
         int level = 0;
         foreach (IElement heading in page.QuerySelectorAll("h1, h2, h3, h4, h5, h6"))

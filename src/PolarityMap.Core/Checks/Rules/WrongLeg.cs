@@ -62,7 +62,8 @@ public sealed class WrongLeg : Rule
             string name = context.Plant.Parts[part].Name;
             findings.Add(DestinationText.ForGroup(this, context, outcome.Group, exchanged
                 ? $"legs {Math.Min(leg, other)} and {Math.Max(leg, other)} of {name} have changed places at one end: their {outcome.Group.Count} links come out at each other's ports"
-                : $"leg {leg} of {name} comes out where leg {other} should: its {outcome.Group.Count} links land there") with { At = PlugsOf(context.Plant.Parts[part].Shape, part, leg, exchanged ? other : leg) });
+                : $"leg {leg} of {name} comes out where leg {other} should: its {outcome.Group.Count} links land there") with
+            { At = PlugsOf(context.Plant.Parts[part].Shape, part, leg, exchanged ? other : leg) });
         }
     }
 

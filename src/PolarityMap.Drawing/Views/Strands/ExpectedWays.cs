@@ -71,7 +71,7 @@ internal static class ExpectedWays
     /// <summary>The ways through the part that a remedy changes; null where none is known, or not all strands pass it.</summary>
     private static (Node Box, List<(Row, Row)> Rows)? Changed(Finding finding, List<(Way Way, Way Tail)> pairs)
     {
-        foreach (Remedy remedy in finding.Remedies)
+        foreach (Remedy remedy in finding.Remedies.Where(r => r.IsInside))
         {
             var inside = new List<(Row, Row)>();
             Node? changed = null;
