@@ -163,9 +163,10 @@ internal sealed class DrawCommand : ICommandFile
         bool one = !isSet && split is null;
         Choice choice = ChoiceOf(parsed, traced, report);
         var selection = Selection.Of(traced, suspects?.Findings ?? report.Findings, choice);
-        var input = new ViewInput(traced, suspects is null || !choice.IsWhole ? selection : selection.Narrowed(suspects.Strands, "Suspects"))
+        var input = new ViewInput(traced, selection)
         {
             Title = title,
+            Premise = suspects?.Premise ?? "",
             ExpectedEnds = ExpectedEnds.Of(report.Context),
             FoldAlike = parsed.GetValue(_fold),
             Labels = new LabelOptions
@@ -177,9 +178,37 @@ internal sealed class DrawCommand : ICommandFile
             Paper = DrawChoice.PaperOf(paper, orientation, mayGrow: one && orientation is null),
             Division = one ? SheetDivision.None : split is null ? SheetDivision.Network : (SheetDivision)DrawChoice.IndexOf(split, "division", DrawChoice.Divisions),
         };
+        IDrawingView view = ViewCatalogue.Find(parsed.GetValue(_steps) ? "steps" : parsed.GetValue(_view)!)!;
+        if (suspects is null || !choice.IsWhole)
+            return Planned(view, input, isSet);
+
+        // A single sheet shows as many of the strands as a desk sheet takes.
+        if (one)
+        {
+            foreach (int most in SuspectPlant.Fewer.Prepend(int.MaxValue))
+            {
+                IReadOnlyList<int> strands = suspects.FirstStrands(most);
+                try
+                {
+                    return SheetSet.Of(Narrowed(strands) with { Paper = input.Paper with { MayGrow = false } }, view);
+                }
+                catch (DrawingTooLargeException)
+                {
+                    // Fewer may fit.
+                }
+            }
+        }
+
+        return Planned(view, Narrowed(suspects.Strands), isSet);
+
+        ViewInput Narrowed(IReadOnlyList<int> strands) => input with { Selection = selection.Narrowed(strands, "Suspects"), Premise = suspects.PremiseFor(strands) };
+    }
+
+    private static IReadOnlyList<PlannedSheet> Planned(IDrawingView view, ViewInput input, bool isSet)
+    {
         try
         {
-            IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, ViewCatalogue.Find(parsed.GetValue(_steps) ? "steps" : parsed.GetValue(_view)!)!);
+            IReadOnlyList<PlannedSheet> planned = SheetSet.Of(input, view);
             return planned.Count > 0 ? planned : throw NothingToDraw();
         }
         catch (LabelFitException small)

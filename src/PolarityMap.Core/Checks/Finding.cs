@@ -18,9 +18,12 @@ public enum Severity
 /// <summary>Something to do that was proved to clear a finding.</summary>
 /// <param name="Text">What to do.</param>
 /// <param name="Proof">What was proved of it.</param>
-/// <param name="Part">Index of the part to change.</param>
+/// <param name="Part">Index of the part to change, or <see cref="NoPart"/> where it stays as it is.</param>
 public sealed record Remedy(string Text, string Proof, int Part)
 {
+    /// <summary>For what changes no part, such as cleaning.</summary>
+    public const int NoPart = -1;
+
     /// <summary>Indices of further parts that are changed with it; without them it clears nothing.</summary>
     public IReadOnlyList<int> With { get; init; } = [];
 

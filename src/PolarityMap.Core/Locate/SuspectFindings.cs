@@ -46,7 +46,7 @@ public static class SuspectFindings
         {
             At = at,
             Strands = Through(deviation.Parts, asBuilt, doubted),
-            Remedies = isFirst ? [new Remedy(deviation.Mend, "agrees with everything that was seen", deviation.Parts[0]) { IsInside = deviation.Patch.Inside.Count > 0 }] : [],
+            Remedies = isFirst ? [new Remedy(deviation.Mend, "agrees with everything that was seen", deviation.Patch.IsEmpty ? Remedy.NoPart : deviation.Parts[0]) { IsInside = deviation.Patch.Inside.Count > 0 }] : [],
         };
     }
 

@@ -11,6 +11,15 @@ namespace PolarityMap.Core.Locate;
 /// <param name="Strands">The strands that any of them is about, in the order of their numbers.</param>
 public sealed record SuspectPlant(CheckReport Report, IReadOnlyList<Finding> Findings, IReadOnlyList<int> Strands)
 {
+    /// <summary>How many strands to try, one after the other, until they go on a sheet that a reader takes in.</summary>
+    public static IReadOnlyList<int> Fewer { get; } = [24, 16, 8, 4];
+
+    /// <summary>What the drawing takes for granted, one sentence: it shows one explanation of several as if it were so.</summary>
+    public required string Premise { get; init; }
+
+    /// <summary>The same for a drawing of some of the strands.</summary>
+    public string PremiseFor(IReadOnlyList<int> drawn) => drawn.Count >= Strands.Count ? Premise : $"{Premise} {drawn.Count} of {Strands.Count} strands concerned are drawn.";
+
     /// <summary>The plant as the first explanation has it; null where nothing is suspect.</summary>
     /// <param name="context">The plant as it is described.</param>
     /// <param name="result">What was found of what was seen of it.</param>
@@ -24,12 +33,21 @@ public sealed record SuspectPlant(CheckReport Report, IReadOnlyList<Finding> Fin
         // The place of a fault is what is looked for: beside the suspects only the far ends show what is wrong, and the part to
         // change is that of the likeliest cause, not all those whose change would hide it.
         Finding[] findings = [.. SuspectFindings.Of(result, report.Traced), .. report.Findings.Where(f => f.At.Count == 0).Select(f => f with { Remedies = [] })];
-        return new SuspectPlant(report, findings, StrandsOf(findings, report.Traced, int.MaxValue));
+        return new SuspectPlant(report, findings, StrandsOf(findings, report.Traced, int.MaxValue)) { Premise = PremiseOf(result) };
     }
 
     /// <summary>The strands that matter most, those of the first suspect first; in the order of their numbers.</summary>
     /// <param name="most">How many.</param>
     public IReadOnlyList<int> FirstStrands(int most) => StrandsOf(Findings, Report.Traced, most);
+
+    private static string PremiseOf(LocateResult result)
+    {
+        Explanation first = result.Explanations[0];
+        string suspects = string.Join(" and ", Enumerable.Range(1, first.Deviations.Count).Select(n => $"S{n}")), were = first.Deviations.Count == 1 ? "was" : "were";
+        return result.Explanations.Count == 1
+            ? $"Drawn as if {suspects} {were} so, the only explanation of what was seen."
+            : $"Drawn as if {suspects} {were} so, the likeliest of {result.Explanations.Count} explanations of what was seen; not proven.";
+    }
 
     private static int[] StrandsOf(IReadOnlyList<Finding> findings, TracedPlant traced, int most) =>
         [.. findings.SelectMany(f => f.Strands).SelectMany(s => WithNeighbours(traced, s)).Distinct().Take(most).OrderBy(traced.NumberOf)];

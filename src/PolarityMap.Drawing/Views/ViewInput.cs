@@ -29,6 +29,9 @@ public sealed record ViewInput(TracedPlant Traced, Selection Selection)
     /// <summary>For strands that come out elsewhere than meant the position where they should.</summary>
     public IReadOnlyDictionary<int, int> ExpectedEnds { get; init; } = new Dictionary<int, int>();
 
+    /// <summary>What the drawing takes for granted, one sentence for the foot of its sheets; empty without.</summary>
+    public string Premise { get; init; } = "";
+
     /// <summary>The findings about the chosen strands.</summary>
     public IReadOnlyList<Finding> Findings => Selection.Findings;
 

@@ -12,22 +12,19 @@ namespace PolarityMap.Reports.Drawings;
 /// <param name="IsWhole">True when every strand that something was found of is drawn.</param>
 internal sealed record SuspectFigure(Markup Described, Markup Built, bool IsWhole)
 {
-    /// <summary>How many strands are tried, until both drawings go on a sheet that a reader takes in.</summary>
-    private static readonly int[] s_strands = [24, 16, 8, 4];
-
     /// <summary>The drawings, or null where they do not go on paper.</summary>
     /// <param name="described">The plant as it is described, as views see it.</param>
     /// <param name="suspects">The plant as the likeliest explanation has it.</param>
     public static SuspectFigure? Of(ViewInput described, SuspectPlant suspects)
     {
         PaperChoice paper = PaperChoice.SmallestThatIsClear with { MayGrow = false };
-        foreach (int most in s_strands)
+        foreach (int most in SuspectPlant.Fewer)
         {
             if (Of(described, suspects, most, paper) is { } figure)
                 return figure;
         }
 
-        return Of(described, suspects, s_strands[^1], PaperChoice.SmallestThatIsClear);
+        return Of(described, suspects, SuspectPlant.Fewer[^1], PaperChoice.SmallestThatIsClear);
     }
 
     private static SuspectFigure? Of(ViewInput described, SuspectPlant suspects, int most, PaperChoice paper)
@@ -40,6 +37,7 @@ internal sealed record SuspectFigure(Markup Described, Markup Built, bool IsWhol
         {
             Title = described.Title,
             ExpectedEnds = ExpectedEnds.Of(suspects.Report.Context),
+            Premise = suspects.PremiseFor(strands),
         };
         ViewInput asDescribed = described with { Selection = Selection.Of(described.Traced, [], new Choice()).Narrowed(meant) };
         return StrandFigure.Of(asBuilt, "The way as the likeliest explanation has it", "built-", paper) is { } one

@@ -45,7 +45,7 @@ internal static class ExpectedWays
                 continue;
             if (Changed(finding, pairs) is { } inside)
                 Add(inside.Box.Column, inside.Box, inside.Rows);
-            else if (Straightest(layout, pairs) is { } column)
+            else if ((Straightest(layout, pairs, c => IsMarked(input, pairs, c)) ?? Straightest(layout, pairs)) is { } column)
                 Add(column, null, pairs.Select(p => (OutAt(p.Way, column)!, InAt(p.Tail, column + 1)!)));
         }
 
@@ -97,6 +97,11 @@ internal static class ExpectedWays
     /// <summary>Where a hand can move the strands; anywhere, if there is no such place.</summary>
     private static int? Straightest(Layout layout, List<(Way Way, Way Tail)> pairs) =>
         Straightest(layout, pairs, c => IsMovable(pairs, c)) ?? Straightest(layout, pairs, _ => true);
+
+    /// <summary>True where a finding that knows what to do points at the mating of one of the strands, as the first suspect does.</summary>
+    private static bool IsMarked(ViewInput input, List<(Way Way, Way Tail)> pairs, int column) =>
+        pairs.Exists(p => OutAt(p.Way, column) is { Position: >= 0 } from && InAt(p.Way, column + 1) is { Position: >= 0 } to
+            && input.Findings.Any(f => f.Rule.Severity == Severity.Note && f.Remedies.Count > 0 && f.At.Any(s => s.Port == from.Port.Ref || s.Port == to.Port.Ref)));
 
     /// <summary>False where some of an array plug's strands should go elsewhere and others not: it is moved as a whole.</summary>
     private static bool IsMovable(List<(Way Way, Way Tail)> pairs, int column)

@@ -37,7 +37,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
 
     public PaintedLayout Paint()
     {
-        var changed = new HashSet<int>(sheetful.Input.Findings.SelectMany(f => f.Remedies).SelectMany(r => r.Parts));
+        HashSet<int> changed = ChangedParts.Of(sheetful.Input);
         var boxes = new BoxPainter(sheetful, page, scope, changed);
         boxes.Paint();
         foreach (Way way in layout.Ways)

@@ -89,7 +89,7 @@ internal static class Legend
             yield return new Circle(x, y + offset, 0.25, null, LineWidths.Leader, Palette.Ink);
     }
 
-    private const int MostFindings = 6;
+    private const int MostFindings = 8;
 
     /// <summary>The colour's name, and beside it the name that its letters come from where that is another.</summary>
     internal static string ColourWords(FibreColour colour) => (colour.Code, colour.Name) switch

@@ -11,6 +11,8 @@ internal static class SheetRemarks
 
     public static IEnumerable<string> Of(ViewInput input)
     {
+        if (input.Premise.Length > 0)
+            yield return input.Premise;
         if (Networks(input) is { } networks)
             yield return networks;
         if (OpenPlugs(input) is { } plugs)

@@ -81,7 +81,7 @@ internal static class SheetSignsOf
             signs |= SheetSigns.Expected | SheetSigns.Crossings;
         if (layout.Between.Any(Crosses) || layout.Columns.Any(c => c.Any(n => n.Inside is { } inside && Crosses(inside))))
             signs |= SheetSigns.Crossings;
-        var changed = new HashSet<int>(input.Findings.SelectMany(f => f.Remedies).SelectMany(r => r.Parts));
+        HashSet<int> changed = ChangedParts.Of(input);
         if (changed.Count > 0 && layout.Columns.Any(c => c.Any(n => changed.Contains(n.Part))))
             signs |= SheetSigns.Change;
         int visit = hops.NextVisit();
