@@ -61,16 +61,24 @@ internal static class PlanJson
             json.WriteStartObject();
             for (int i = 0; i < row.Count; i++)
             {
+                string field = FieldOf(parts.Columns[i].Key);
                 if (row[i].Number is { } number)
-                    json.WriteNumber(parts.Columns[i].Key, number);
+                    json.WriteNumber(field, number);
                 else
-                    json.WriteString(parts.Columns[i].Key, row[i].Text);
+                    json.WriteString(field, row[i].Text);
             }
 
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
+    }
+
+    /// <summary>A column's key as a field's name: <c>fibreClass</c> for <c>fibre-class</c>.</summary>
+    private static string FieldOf(string key)
+    {
+        string[] words = key.Split('-');
+        return words[0] + string.Concat(words.Skip(1).Select(w => char.ToUpperInvariant(w[0]) + w[1..]));
     }
 
     private static void WriteCandidate(Utf8JsonWriter json, Brief brief, PlanProof proof)
@@ -94,19 +102,19 @@ internal static class PlanJson
     private static void WriteMeasures(Utf8JsonWriter json, PlanMeasures measures)
     {
         json.WriteStartObject();
-        json.WriteNumber("cassette-kinds", measures.Cassettes);
-        json.WriteNumber("cord-kinds", measures.Cords);
-        json.WriteNumber("trunk-kinds", measures.Trunks);
-        json.WriteNumber("adapter-kinds", measures.Adapters);
+        json.WriteNumber("cassetteKinds", measures.Cassettes);
+        json.WriteNumber("cordKinds", measures.Cords);
+        json.WriteNumber("trunkKinds", measures.Trunks);
+        json.WriteNumber("adapterKinds", measures.Adapters);
         json.WriteNumber("parts", measures.Parts);
-        json.WriteNumber("fibres-used", measures.FibresUsed);
-        json.WriteNumber("fibres-idle", measures.FibresIdle);
+        json.WriteNumber("fibresUsed", measures.FibresUsed);
+        json.WriteNumber("fibresIdle", measures.FibresIdle);
         json.WriteNumber("matings", measures.Matings);
         if (measures.WorstMargin is { } margin)
-            json.WriteNumber("worst-margin-db", margin.Value);
+            json.WriteNumber("worstMargin", margin.Value);
         else
-            json.WriteNull("worst-margin-db");
-        json.WriteBoolean("alike-at-both-ends", measures.IsAlikeAtBothEnds);
+            json.WriteNull("worstMargin");
+        json.WriteBoolean("alikeAtBothEnds", measures.IsAlikeAtBothEnds);
         json.WriteEndObject();
     }
 

@@ -45,7 +45,17 @@ internal static class Decisions
     /// <summary>Which candidates cannot serve, by what was found first in the way of each.</summary>
     public static IEnumerable<PlanDecision> Excluded(IReadOnlyList<PlanProof> proofs) => proofs.Where(p => !p.Serves)
         .GroupBy(p => p.Refusals[0].Finding is { } code ? $"{code} {Checks.RuleCatalogue.Find(code)!.Title}" : p.Refusals[0].Code == RefusalCode.Array ? "the array of the interface is of another size" : p.Refusals[0].Reason)
-        .Select(g => new PlanDecision("method", $"Not {string.Join(", ", g.GroupBy(p => p.Candidate.Method).Select(m => $"{m.Key.Name} of base {string.Join("/", m.Select(p => p.Candidate.Base))}"))}", g.Key));
+        .Select(g => new PlanDecision("method", $"Not {Listed([.. g.Select(p => p.Candidate)], proofs)}", g.Key));
+
+    /// <summary>Candidates in few words: by their bases alone where every method is meant.</summary>
+    private static string Listed(IReadOnlyList<PlanCandidate> candidates, IReadOnlyList<PlanProof> all)
+    {
+        string[] byMethod = [.. candidates.GroupBy(c => c.Method).Select(m => string.Join(" or ", m.Select(c => c.Base)))];
+        int methods = all.Select(p => p.Candidate.Method).Distinct().Count();
+        return byMethod.Length == methods && byMethod.Distinct().Count() == 1
+            ? $"base {byMethod[0]}"
+            : string.Join(", ", candidates.GroupBy(c => c.Method).Select((m, i) => $"method {m.Key.Name} of base {byMethod[i]}"));
+    }
 
     private static PlanDecision Array(Brief brief, PlanCandidate candidate)
     {

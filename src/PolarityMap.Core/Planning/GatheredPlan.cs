@@ -12,6 +12,8 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
     private readonly Dictionary<BriefOutlets, Gathering> _duplex = [];
     private readonly Dictionary<BriefOutlets, Legs> _parallel = [];
 
+    private int Ports => draft.Candidate.Base / 2;
+
     /// <summary>Adds one section with everything between zone box and outlet, when all networks have been taken.</summary>
     public void Add()
     {
@@ -34,8 +36,15 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
                 _duplex.Add(outlets, gathering = new Gathering(draft, types, outlets));
             PortRow devices = NetworkPlan.DeviceRow(draft, types, section, set.Network, outlets);
             int each = outlets.Links[set.Network], at = gathering.Take(set.Network);
-            for (int link = 0; link < each; link++)
-                gathering.Patch(section, set.Network, link, at + link, zone, done, devices, draft.Candidate.Method.LastCord(2));
+
+            // What lies in one array is one run.
+            for (int link = 0; link < each;)
+            {
+                int together = Math.Min(each - link, Ports - ((at + link) % Ports));
+                gathering.Patch(section, set.Network, (link, together), at + link, zone, done, devices, draft.Candidate.Method.LastCord(2));
+                link += together;
+            }
+
             section.LinkList.Add(new PlannedLinks(switches.Stop(start + done, devices.Count), devices.Stop()));
             done += devices.Count;
         }
@@ -88,19 +97,30 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             return at;
         }
 
-        /// <summary>Cords for one link of each outlet.</summary>
-        public void Patch(PlannedSection section, int network, int link, int place, PortRow zone, int first, PortRow devices, string lastCord)
+        /// <summary>Cords for some links of each outlet that lie in one array.</summary>
+        /// <param name="section">Takes the runs.</param>
+        /// <param name="network">The network.</param>
+        /// <param name="links">The first link and how many, of those that each outlet has on the network.</param>
+        /// <param name="place">The place of the first in the outlet's arrays.</param>
+        /// <param name="zone">The zone cassettes of the network.</param>
+        /// <param name="first">The first of their ports that belongs to these outlets.</param>
+        /// <param name="devices">The devices of the network at these outlets.</param>
+        /// <param name="lastCord">How the cord to the device is joined.</param>
+        public void Patch(PlannedSection section, int network, (int First, int Count) links, int place, PortRow zone, int first, PortRow devices, string lastCord)
         {
             int each = _outlets.Links[network], array = place / Ports, port = (place % Ports) + 1;
             PortRow from = new(zone.Family), into = new(_zone[array]), outlet = new(_desk[array]), device = new(devices.Family);
             PlannedStop fronts = zone.Stop(first, devices.Count), all = devices.Stop();
             for (int i = 0; i < _outlets.Name.Count; i++)
             {
-                PlannedPort front = fronts.Ports[(i * each) + link], at = all.Ports[(i * each) + link];
-                from.Add(front.Index, front.Port);
-                into.Add(i, port);
-                outlet.Add(i, port);
-                device.Add(at.Index, at.Port);
+                for (int link = 0; link < links.Count; link++)
+                {
+                    PlannedPort front = fronts.Ports[(i * each) + links.First + link], at = all.Ports[(i * each) + links.First + link];
+                    from.Add(front.Index, front.Port);
+                    into.Add(i, port + link);
+                    outlet.Add(i, port + link);
+                    device.Add(at.Index, at.Port);
+                }
             }
 
             section.RunList.Add(new PlannedRun([from.Stop(), Cord(network, CordPlace.Zone, "A-to-B"), into.Stop()]));

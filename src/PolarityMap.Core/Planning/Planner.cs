@@ -26,6 +26,9 @@ public static class Planner
         return candidates;
     }
 
+    /// <summary>The first candidate that serves a brief, or null: enough where nothing is to be compared or told.</summary>
+    public static PlanProof? Served(Brief brief) => Candidates(brief).Select(c => PlanProof.Of(brief, c)).FirstOrDefault(p => p.Serves);
+
     /// <summary>Plans a brief. Where nothing serves, the candidate with the fewest refusals tells why.</summary>
     public static PlanResult Plan(Brief brief, PlanWeights? weights = null)
     {
