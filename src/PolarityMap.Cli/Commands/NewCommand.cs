@@ -31,7 +31,7 @@ internal sealed class NewCommand : ICommandFile
             string full = context.FullPath(wanted);
             if (File.Exists(full) && !parsed.GetValue(force))
                 throw new CallException($"'{wanted}' is there already; name another file, or add --force to write over it");
-            WholeFile.Write(full, Starter(asBrief ? "starter-brief.yaml" : "starter.yaml"));
+            WholeFile.Write(full, Starter(asBrief ? "starter-brief.yml" : "starter.yaml"));
             context.Out.WriteLine($"Wrote {wanted}. Next:");
             if (asBrief)
             {

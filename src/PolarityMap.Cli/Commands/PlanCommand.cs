@@ -16,6 +16,10 @@ internal sealed class PlanCommand : ICommandFile
         Option<string> format = CommonOptions.Format();
         Option<string?> output = CommonOptions.Output("The plant document to write; without it nothing is written, only told.");
         var parts = new Option<string?>("--parts") { Description = "Write the parts list to this .csv or .xlsx as well.", HelpName = "PATH" };
+        var method = new Option<string?>("--method") { Description = "Plan with this method, whatever the brief says.", HelpName = string.Join('|', BriefKeys.Methods) };
+        method.AcceptOnlyFromAmong([.. BriefKeys.Methods]);
+        var array = new Option<string?>("--base") { Description = "Plan with so many fibres in an array connector, whatever the brief says.", HelpName = string.Join('|', BriefKeys.Bases) };
+        array.AcceptOnlyFromAmong([.. BriefKeys.Bases]);
         var force = new Option<bool>("--force") { Description = "Write over files that are there." };
         var command = new Command("plan",
             """
@@ -31,8 +35,9 @@ internal sealed class PlanCommand : ICommandFile
               polaritymap new --brief brief.yaml
               polaritymap plan brief.yaml
               polaritymap plan brief.yaml -o plant.yaml --parts parts.csv
+              polaritymap plan brief.yaml --method B --base 12
               polaritymap plan brief.yaml --format json > plan.json
-            """) { brief, format, output, parts, force };
+            """) { brief, format, output, parts, method, array, force };
         command.SetAction(parsed =>
         {
             string path = parsed.GetValue(brief)!, form = parsed.GetValue(format)!;
@@ -51,6 +56,10 @@ internal sealed class PlanCommand : ICommandFile
                 return ExitStatus.Wrong;
             }
 
+            if (parsed.GetValue(method) is { } asked)
+                read = read with { Method = PlanMethod.Find(asked) };
+            if (parsed.GetValue(array) is { } fibres)
+                read = read with { Base = BriefKeys.BaseOf(fibres) };
             PlanResult result = Planner.Plan(read);
             IReadOnlyList<string> written = result.Chosen is { } chosen ? PlanFiles.Write(context, chosen, target, list) : [];
             if (form == "json")

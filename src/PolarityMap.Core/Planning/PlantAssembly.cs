@@ -84,6 +84,7 @@ public static class PlantAssembly
                 }
 
                 PortRef port = PortOf(builder, stop, chain, first);
+                builder.Mention(port.Part);
                 if (builder.Port(port).IsAdapter)
                 {
                     through = port;

@@ -66,11 +66,11 @@ internal sealed class BriefBinder(NodeReader reader)
     private Brief Choices(YamlMapping root, Brief brief)
     {
         string? method = _fields.Word(root, BriefKeys.Method, BriefKeys.Methods);
-        string? array = _fields.Word(root, BriefKeys.Base, [.. PlanCandidate.Bases.Select(b => $"{b}"), BriefKeys.Compare]);
+        string? array = _fields.Word(root, BriefKeys.Base, BriefKeys.Bases);
         return brief with
         {
             Method = method is null ? null : PlanMethod.Find(method),
-            Base = array is null or BriefKeys.Compare ? null : int.Parse(array, System.Globalization.CultureInfo.InvariantCulture),
+            Base = array is null ? null : BriefKeys.BaseOf(array),
             Separation = _fields.Word(root, BriefKeys.Separation, SeparationWords.All) == SeparationPolicy.Gathered.Word() ? SeparationPolicy.Gathered : SeparationPolicy.Own,
             OneCassette = _fields.YesNo(root, BriefKeys.OneCassette) ?? false,
             Angled = _fields.YesNo(root, BriefKeys.Angled),

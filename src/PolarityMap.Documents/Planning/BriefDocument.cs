@@ -24,7 +24,7 @@ public static class BriefDocument
         var reader = new NodeReader(problems);
         if (reader.Mapping(root, "a brief", "keys such as 'brief:' at the start of a line") is not { } top)
             return null;
-        if (top.Find(BriefKeys.Brief) is null && top.Find(DocumentKeys.Parts) is { } parts)
+        if (top.Find(BriefKeys.Brief) is null && top.Entries.FirstOrDefault(e => e.Key.Value == DocumentKeys.Parts) is { Key: { } parts })
         {
             problems.Add(parts.Place, "this is a plant document, not a brief", $"a document with '{BriefKeys.Brief}:' and a title at its start");
             return null;

@@ -67,6 +67,12 @@ public static class BriefKeys
     /// <summary>The words for a method.</summary>
     public static readonly IReadOnlyList<string> Methods = [.. PlanMethod.Names, Compare];
 
+    /// <summary>The words for a base.</summary>
+    public static readonly IReadOnlyList<string> Bases = [.. PlanCandidate.Bases.Select(b => b.ToString(System.Globalization.CultureInfo.InvariantCulture)), Compare];
+
+    /// <summary>The base of a word that has been checked, or null for <see cref="Compare"/>.</summary>
+    public static int? BaseOf(string word) => word == Compare ? null : int.Parse(word, System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>The applications by name.</summary>
     public static IReadOnlyList<string> Applications => PolarityMap.Core.Optics.Application.Names;
 }

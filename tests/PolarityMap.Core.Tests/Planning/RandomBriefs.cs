@@ -14,6 +14,17 @@ internal static class RandomBriefs
 
     public static Gen<Brief> Any { get; } = Gen.Int[0, 1_000_000].Array[80].Select(static lots => Make(new Draw(lots)));
 
+    /// <summary>The same brief for the same number, wherever and whenever it is asked for.</summary>
+    public static Brief Numbered(int number)
+    {
+        // A multiplicative sequence modulo a prime, after Lehmer.
+        var lots = new int[80];
+        long lot = (number * 7_919L) + 1;
+        for (int i = 0; i < lots.Length; i++)
+            lots[i] = (int)((lot = lot * 48_271 % 2_147_483_647) % 1_000_001);
+        return Make(new Draw(lots));
+    }
+
     private static Brief Make(Draw draw)
     {
         FibreClass fibre = FibreClass.Find(draw.Of("OM3", "OM4", "OM4", "OM5", "OS2", "OS2", "OS1a", "OM1"))!;
@@ -32,7 +43,7 @@ internal static class RandomBriefs
             Spare = new Percentage(draw.Number(0, 0, 10, 25, 50, 100)),
             Slack = new Slack(new Percentage(draw.Number(0, 5, 10)), Metres(draw.Number(0, 0, 3))),
             StockLengths = draw.From(0, 2) == 0 ? [Metres(10), Metres(25), Metres(50), Metres(100), Metres(150)] : [],
-            TrunkLegs = draw.From(0, 1) == 0 ? [1, 2, 4, 8, 12] : [1, 2, 3, 6],
+            TrunkLegs = draw.From(0, 3) switch { 0 or 1 => [1, 2, 4, 8, 12], 2 => [1, 2, 3, 6], _ => [1] },
             OneCassette = draw.From(0, 3) == 0,
             Angled = draw.From(0, 4) switch { 0 => true, 1 => false, _ => null },
             ArrayLoss = draw.From(0, 3) == 0 ? null : new Decibel(0.25m),
