@@ -4,7 +4,7 @@ namespace PolarityMap.Cli.Tests.Calls;
 
 public sealed class HelpTests
 {
-    private static readonly string[] Names = ["check", "trace", "budget", "locate", "remedy", "draw", "report", "separation", "export", "import", "explain", "data", "catalogue", "schema", "new"];
+    private static readonly string[] Names = ["check", "trace", "budget", "locate", "remedy", "plan", "draw", "report", "separation", "export", "import", "explain", "data", "catalogue", "schema", "new"];
 
     public static TheoryData<string> Commands => [.. Names];
 
