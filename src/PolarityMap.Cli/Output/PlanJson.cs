@@ -104,6 +104,7 @@ internal static class PlanJson
         json.WriteStartObject();
         json.WriteNumber("cassetteKinds", measures.Cassettes);
         json.WriteNumber("cordKinds", measures.Cords);
+        json.WriteNumber("laterCordKinds", measures.LaterCords);
         json.WriteNumber("trunkKinds", measures.Trunks);
         json.WriteNumber("adapterKinds", measures.Adapters);
         json.WriteNumber("parts", measures.Parts);

@@ -39,7 +39,7 @@ internal static class Decisions
         string others = excluded.Length == 0 ? "" : $"; {excluded.Length} cannot serve";
         string good = alike.Count == 0 ? "" : $"; as good {(alike.Count == 1 ? "is" : "are")} {string.Join(" and ", alike)}, which the standard names later";
         return new("method", $"{Capital(best.Candidate.ToString())}, out of {serving} that serve{others}",
-            $"it takes {Count(measures.Cassettes, "kind")} of cassette, {measures.Cords} of cord, {measures.Trunks} of trunk, {Count(measures.Parts, "part")}, {measures.FibresIdle} fibres idle, {(measures.IsAlikeAtBothEnds ? "the same parts at both ends" : "different parts at its ends")}{good}");
+            $"it takes {Count(measures.Cassettes, "kind")} of cassette, {measures.Cords} of cord{(measures.LaterCords > 0 ? $" and later {measures.LaterCords}" : "")}, {measures.Trunks} of trunk, {Count(measures.Parts, "part")}, {measures.FibresIdle} fibres idle, {(measures.IsAlikeAtBothEnds ? "the same parts at both ends" : "different parts at its ends")}{good}");
     }
 
     /// <summary>Which candidates cannot serve, by what was found first in the way of each.</summary>

@@ -35,6 +35,9 @@ public sealed record PlanMeasures
     /// <summary>The smallest margin of any link; null where none is judged.</summary>
     public required Decibel? WorstMargin { get; init; }
 
+    /// <summary>Different cords of the plant with what comes later; 0 where nothing is to change.</summary>
+    public required int LaterCords { get; init; }
+
     /// <summary>True when a channel takes the same parts at both ends.</summary>
     public required bool IsAlikeAtBothEnds { get; init; }
 
@@ -93,6 +96,7 @@ public sealed record PlanMeasures
             FibresIdle = fibres - used,
             Matings = report.Context.Losses.Links.Select(l => l.Strands.Max(s => s.Stated.MatingCount)).DefaultIfEmpty(0).Max(),
             WorstMargin = report.Context.Losses.Links.Where(l => l.Worst.Margin is not null).Select(l => l.Worst.Margin).Min(),
+            LaterCords = proof.Later is { Report: not null } later ? Of(later).Cords : 0,
             IsAlikeAtBothEnds = IsAlike(planned),
         };
     }
@@ -131,7 +135,7 @@ public sealed record PlanMeasures
 }
 
 /// <summary>How much each measure counts when plans are compared; the plan with the smallest sum is the best.</summary>
-/// <param name="Kinds">Different kinds of cassettes, cords, trunks and adapters: what is stocked, and what can be mistaken for another.</param>
+/// <param name="Kinds">Different kinds of cassettes, cords now and later, trunks and adapters: what is stocked, and what can be mistaken for another.</param>
 /// <param name="Parts">Parts to buy.</param>
 /// <param name="Idle">Fibres of trunks that carry nothing.</param>
 /// <param name="Matings">Matings along a link.</param>
@@ -145,7 +149,7 @@ public sealed record PlanWeights(decimal Kinds = 4, decimal Parts = 3, decimal I
     public decimal Score(PlanMeasures plan, IReadOnlyList<PlanMeasures> compared)
     {
         decimal Share(Func<PlanMeasures, int> of) => compared.Max(of) is > 0 and int most ? (decimal)of(plan) / most : 0;
-        return (Kinds * Share(static m => m.Cassettes + m.Cords + m.Trunks + m.Adapters)) + (Parts * Share(static m => m.Parts))
+        return (Kinds * Share(static m => m.Cassettes + m.Cords + m.LaterCords + m.Trunks + m.Adapters)) + (Parts * Share(static m => m.Parts))
             + (Idle * Share(static m => m.FibresIdle)) + (Matings * Share(static m => m.Matings)) + (plan.IsAlikeAtBothEnds ? 0 : Ends);
     }
 }

@@ -12,6 +12,11 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
 
     private const long Metre = 1_000;
 
+    /// <summary>Larger briefs are searched with a few outlets of each group: what a link loses does not depend on how many there are.</summary>
+    private const int MostSearched = 500;
+
+    private const int FewOutlets = 4;
+
     /// <summary>The refusal with what can be met instead.</summary>
     public Refusal Explained(Refusal refusal)
     {
@@ -34,6 +39,15 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
         return !proof.Refusals.Any(r => r.IsLike(refusal) || !refused.Refusals.Any(r.IsLike));
     }
 
+    /// <summary>As <see cref="Clears"/> for a step of a search, of whose result the whole brief is tried afterwards.</summary>
+    private bool ClearsSoFar(NearestBrief tried, Refusal refusal)
+    {
+        if (tried.Brief.LinkCount <= MostSearched)
+            return Clears(tried, refusal);
+        Brief few = tried.Brief with { Outlets = [.. tried.Brief.Outlets.Select(o => o with { Name = o.Name.Slice(0, Math.Min(FewOutlets, o.Name.Count)) })] };
+        return !PlanProof.Of(few, tried.Candidate).Refusals.Any(r => r.Code == refusal.Code && r.Finding == refusal.Finding);
+    }
+
     private IEnumerable<NearestBrief> Tries(Refusal refusal) => refusal.Code switch
     {
         RefusalCode.Ports => [Changed($"switches: {refusal.Number}", brief with { Networks = [.. brief.Networks.Select(n => refusal.Requirement == $"networks.{n.Name}.switches" ? n with { Switches = refusal.Number } : n)] })],
@@ -53,7 +67,7 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
         "L01" or "L04" or "L06" => [LowerLoss(refusal), .. OtherFibres(sameCore: true), .. refusal.Finding == "L01" ? Shorter(refusal) : [], Own(), .. OtherFibres(sameCore: false)],
         "L03" => [SmallerMargin(), LowerLoss(refusal)],
         "L05" or "F04" => [.. OtherFibres(sameCore: true), .. OtherFibres(sameCore: false)],
-        "M05" or "M06" => [.. OtherMethods(), Changed($"angled: {(brief.IsAngled ? "no" : "yes")}", brief with { Angled = !brief.IsAngled })],
+        "M05" or "M06" when brief.Angled is not null => [Changed($"angled: {(brief.IsAngled ? "no" : "yes")}", brief with { Angled = !brief.IsAngled }), .. OtherMethods()],
         "S06" or "S07" => [Changed("a key of its own for each network, such as key: K1", brief with { Networks = [.. brief.Networks.Select((n, i) => n with { Network = n.Network with { Key = $"K{i + 1}", PlainFits = false } })] }), Own()],
         "S08" or "S09" => [Changed("a colour of its own for each network", brief with { Networks = [.. brief.Networks.Select(n => n with { Network = n.Network with { Colour = null } })] })],
         "M04" => OtherBases(),
@@ -120,12 +134,12 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
         if (WayOf(refusal.Requirement) is not { } way)
             yield break;
         long fits = -1, fails = (way.Millimetres + Metre - 1) / Metre;
-        if (!Clears(Way(refusal.Requirement, 0), refusal))
+        if (!ClearsSoFar(Way(refusal.Requirement, 0), refusal))
             yield break;
         for (fits = 0; fails - fits > 1;)
         {
             long middle = (fits + fails) / 2;
-            if (Clears(Way(refusal.Requirement, middle), refusal))
+            if (ClearsSoFar(Way(refusal.Requirement, middle), refusal))
                 fits = middle;
             else
                 fails = middle;
@@ -164,7 +178,7 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
                 DuplexLoss = brief.DuplexLoss is { } d ? Decibel.Min(d, loss) : loss,
             });
         }
-        while (most > step && !Clears(tried, refusal));
+        while (most > step && !ClearsSoFar(tried, refusal));
         return tried;
     }
 

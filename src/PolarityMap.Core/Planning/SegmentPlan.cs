@@ -74,7 +74,7 @@ internal sealed class SegmentPlan
         string prefix = $"{Network.Label}{_where}-{letter}";
         if (_set.OfOutlet is not { } outlet)
             return PlannedName.Of(prefix, count);
-        return count == outlet.Count ? outlet.Around(prefix + "-") : PlannedName.Of($"{prefix}-{outlet.Prefix}", count);
+        return count == outlet.Count ? outlet.Around(prefix + "-") : PlannedName.Of($"{prefix}-{outlet.At(0)}-", count);
     }
 
     private PlannedFamily InPanels(string letter, int count, int room, PlannedType type)
@@ -99,7 +99,7 @@ internal sealed class SegmentPlan
     {
         // Landings at outlets share the panels of the equipment room.
         int all = arrays * _set.Landings, each = Brief.AdaptersPerPanel, panels = (all + each - 1) / each;
-        PlannedName name = PlannedName.Of($"{Network.Label}{_where}-{letter}{(_set.OfOutlet is { } outlet ? $"-{outlet.Prefix}-" : "")}", panels);
+        PlannedName name = PlannedName.Of($"{Network.Label}{_where}-{letter}{(_set.OfOutlet is { } outlet ? $"-{outlet.At(0)}-" : "")}", panels);
         PlannedFamily family = PlanDraft.Family(_section, name);
         for (int panel = 0; panel < panels; panel++)
         {

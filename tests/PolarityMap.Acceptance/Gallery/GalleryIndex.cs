@@ -127,9 +127,9 @@ internal static class GalleryIndex
     private static GalleryDocument PlannedBy(PlanMethod method)
     {
         string name = $"opera-house-{method.Name}";
-        var alike = new Figure($"{name}.svg", "--network", "lighting", "--fold-alike", "--paper", "A4");
+        var link = new Figure($"{name}.svg", "--link", "LX-SW/7");
         bool asked = method.Name == "U1";
-        return new GalleryDocument(Planned, name, null, asked ? [alike, new Figure($"{name}-overview.svg", "--view", "overview")] : [alike])
+        return new GalleryDocument(Planned, name, null, asked ? [link, new Figure($"{name}-overview.svg", "--view", "overview")] : [link])
         {
             Plan = ["plan", Brief, "--method", method.Name, "-o", $"{name}.yaml"],
             Texts = asked ? [new PrintedText("opera-house.plan.txt", "plan", Brief), new PrintedText("too-far.plan.txt", "plan", TooFar)] : [],
