@@ -35,7 +35,7 @@ internal sealed class PlanCommand : ICommandFile
               polaritymap new --brief brief.yaml
               polaritymap plan brief.yaml
               polaritymap plan brief.yaml -o plant.yaml --parts parts.csv
-              polaritymap plan brief.yaml --method B --base 12
+              polaritymap plan brief.yaml --method U1 --base 12
               polaritymap plan brief.yaml --format json > plan.json
             """) { brief, format, output, parts, method, array, force };
         command.SetAction(parsed =>

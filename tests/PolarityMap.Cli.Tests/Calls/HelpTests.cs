@@ -37,6 +37,12 @@ public sealed class HelpTests
                 bench.With("plant.yaml", plant);
             if (command is "locate" or "report")
                 bench.With("seen.csv", "test,at,seen\nlamp,SW-R/1,on\n").With("seen.yaml", "seen:\n  - { lamp: SW-R/1, is: on }\n");
+            if (command == "plan")
+            {
+                bench.Run("new", "--brief", "brief.yaml");
+                File.Delete(bench.Path("plant.yaml"));
+            }
+
             if (command == "import")
             {
                 bench.Run("export", "plant.yaml", "-o", "schedules.xlsx");
