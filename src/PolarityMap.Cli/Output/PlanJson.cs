@@ -24,6 +24,7 @@ internal static class PlanJson
         foreach (Refusal refusal in result.Refusals)
             WriteRefusal(json, result.Brief, refusal);
         json.WriteEndArray();
+        json.WriteString("met", result.Met?.Words);
         json.WriteStartArray("written");
         foreach (string path in written)
             json.WriteStringValue(path);

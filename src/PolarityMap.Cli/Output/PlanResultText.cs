@@ -55,6 +55,12 @@ internal sealed class PlanResultText(CommandContext context)
             foreach (NearestBrief nearest in refusal.Nearest)
                 Wrapped.Write(Out, nearest.Words, nearest == refusal.Nearest[0] ? "  nearest  " : "  or       ");
         }
+
+        if (result.Refusals.Count > 1 && result.Met is { } met)
+        {
+            Out.WriteLine();
+            Wrapped.Write(Out, $"With all of this changed the brief is met: {met.Words}.", "");
+        }
     }
 
     private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";

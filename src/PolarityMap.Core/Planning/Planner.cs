@@ -5,7 +5,13 @@ namespace PolarityMap.Core.Planning;
 /// <param name="Proofs">Every candidate that the brief leaves open, built and proven, in the order of methods and bases.</param>
 /// <param name="Chosen">The best of those that serve, or null.</param>
 /// <param name="Refusals">Where none serves: what cannot be met, with the nearest that can.</param>
-public sealed record PlanResult(Brief Brief, IReadOnlyList<PlanProof> Proofs, PlanProof? Chosen, IReadOnlyList<Refusal> Refusals);
+public sealed record PlanResult(Brief Brief, IReadOnlyList<PlanProof> Proofs, PlanProof? Chosen, IReadOnlyList<Refusal> Refusals)
+{
+    /// <summary>
+    /// Where none serves: what to change so that the whole brief is met, planned and proven; null where no such changes were found.
+    /// </summary>
+    public NearestBrief? Met { get; init; }
+}
 
 /// <summary>Plans a brief: builds each candidate, proves it, and takes the best.</summary>
 public static class Planner
@@ -38,7 +44,8 @@ public static class Planner
         {
             PlanProof nearest = proofs.MinBy(p => p.Refusals.Count)!;
             var relaxations = new Relaxations(brief, nearest.Candidate, nearest);
-            return new PlanResult(brief, proofs, null, [.. nearest.Refusals.Select(relaxations.Explained)]);
+            Refusal[] refusals = [.. nearest.Refusals.Select(relaxations.Explained)];
+            return new PlanResult(brief, proofs, null, refusals) { Met = Met(refusals) };
         }
 
         PlanProof best = serving[0];
@@ -53,5 +60,24 @@ public static class Planner
         }
 
         return new PlanResult(brief, proofs, best, []);
+    }
+
+    /// <summary>Changes one thing after the other, each time the nearest that clears the first refusal left, until the brief is met.</summary>
+    private static NearestBrief? Met(IReadOnlyList<Refusal> refusals)
+    {
+        const int mostChanges = 6;
+        var words = new List<string>();
+        for (Refusal first = refusals[0]; words.Count < mostChanges;)
+        {
+            if (first.Nearest is not [var nearest, ..])
+                return null;
+            words.Add(nearest.Words);
+            PlanProof proof = PlanProof.Of(nearest.Brief, nearest.Candidate);
+            if (proof.Serves)
+                return nearest with { Words = string.Join("; ", words) };
+            first = new Relaxations(nearest.Brief, nearest.Candidate, proof).Explained(proof.Refusals[0]);
+        }
+
+        return null;
     }
 }

@@ -23,7 +23,7 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
         var nearest = new List<NearestBrief>();
         foreach (NearestBrief tried in Tries(refusal))
         {
-            if (Clears(tried, refusal))
+            if ((tried.Brief.LinkCount <= MostSearched || ClearsSoFar(tried, refusal)) && Clears(tried, refusal))
                 nearest.Add(tried);
             if (nearest.Count == MostTold)
                 break;
@@ -51,7 +51,7 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
     private IEnumerable<NearestBrief> Tries(Refusal refusal) => refusal.Code switch
     {
         RefusalCode.Ports => [Changed($"switches: {refusal.Number}", brief with { Networks = [.. brief.Networks.Select(n => refusal.Requirement == $"networks.{n.Name}.switches" ? n with { Switches = refusal.Number } : n)] })],
-        RefusalCode.Stock => [Changed($"stock-lengths: up to {refusal.Needed}", brief with { StockLengths = [.. brief.StockLengths, refusal.Needed] }), .. Shorter(refusal)],
+        RefusalCode.Stock => [Changed($"stock-lengths: up to {refusal.Needed}", brief with { StockLengths = [.. brief.StockLengths, refusal.Needed] }), .. Shorter(refusal, refusal.Requirement)],
         RefusalCode.Cassettes => [.. OtherMethods(), Changed("one-cassette: no", brief with { OneCassette = false })],
         RefusalCode.Array => OtherBases(),
         RefusalCode.Application => OtherApplications(refusal),
@@ -63,8 +63,8 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
 
     private IEnumerable<NearestBrief> OfFinding(Refusal refusal) => refusal.Finding switch
     {
-        "L02" => [.. OtherFibres(sameCore: true), .. Shorter(refusal), .. OtherFibres(sameCore: false), Own()],
-        "L01" or "L04" or "L06" => [LowerLoss(refusal), .. OtherFibres(sameCore: true), .. refusal.Finding == "L01" ? Shorter(refusal) : [], Own(), .. OtherFibres(sameCore: false)],
+        "L02" => [.. OtherFibres(sameCore: true), .. Shorter(refusal, refusal.Requirement), .. OtherFibres(sameCore: false), Own()],
+        "L01" or "L04" or "L06" => [LowerLoss(refusal), .. OtherFibres(sameCore: true), .. refusal.Finding == "L01" ? Shorter(refusal, LongestWay()) : [], Own(), .. OtherFibres(sameCore: false)],
         "L03" => [SmallerMargin(), LowerLoss(refusal)],
         "L05" or "F04" => [.. OtherFibres(sameCore: true), .. OtherFibres(sameCore: false)],
         "M05" or "M06" when brief.Angled is not null => [Changed($"angled: {(brief.IsAngled ? "no" : "yes")}", brief with { Angled = !brief.IsAngled }), .. OtherMethods()],
@@ -129,24 +129,27 @@ internal sealed class Relaxations(Brief brief, PlanCandidate candidate, PlanProo
     }
 
     /// <summary>The longest way that is met, to the metre; nothing where not even none at all is.</summary>
-    private IEnumerable<NearestBrief> Shorter(Refusal refusal)
+    private IEnumerable<NearestBrief> Shorter(Refusal refusal, string requirement)
     {
-        if (WayOf(refusal.Requirement) is not { } way)
+        if (WayOf(requirement) is not { } way)
             yield break;
         long fits = -1, fails = (way.Millimetres + Metre - 1) / Metre;
-        if (!ClearsSoFar(Way(refusal.Requirement, 0), refusal))
+        if (!ClearsSoFar(Way(requirement, 0), refusal))
             yield break;
         for (fits = 0; fails - fits > 1;)
         {
             long middle = (fits + fails) / 2;
-            if (ClearsSoFar(Way(refusal.Requirement, middle), refusal))
+            if (ClearsSoFar(Way(requirement, middle), refusal))
                 fits = middle;
             else
                 fails = middle;
         }
 
-        yield return Way(refusal.Requirement, fits);
+        yield return Way(requirement, fits);
     }
+
+    /// <summary>The key of the longest way to a room.</summary>
+    private string LongestWay() => brief.Rooms.MaxBy(r => r.Distance?.Millimetres ?? -1) is { } room ? $"rooms.{room.Name}.distance" : "";
 
     private Length? WayOf(string requirement) =>
         brief.Rooms.FirstOrDefault(r => requirement == $"rooms.{r.Name}.distance")?.Distance

@@ -97,6 +97,9 @@ public sealed class PlanPropertyTests
                     Holds(brief, told, refusal);
             }
 
+            // What would meet the whole brief does.
+            Assert.True(result.Met is null || PlanProof.Of(result.Met.Brief, result.Met.Candidate).Serves);
+
             // Every candidate that is left aside has a reason that holds as well.
             foreach (PlanProof proof in result.Proofs)
             {
