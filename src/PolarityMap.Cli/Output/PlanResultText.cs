@@ -1,3 +1,4 @@
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Planning;
 using PolarityMap.Core.Plants;
 
