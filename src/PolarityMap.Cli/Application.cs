@@ -25,6 +25,7 @@ public static class Application
         new BudgetCommand(),
         new LocateCommand(),
         new RemedyCommand(),
+        new PlanCommand(),
         new DrawCommand(),
         new ReportCommand(),
         new SeparationCommand(),

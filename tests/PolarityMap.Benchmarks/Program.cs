@@ -7,6 +7,7 @@ using PolarityMap.Benchmarks.Locating;
 
 // Nothing: the table up to a million strands. --full: ten million as well. --bdn [filter]: BenchmarkDotNet.
 // --drawing FOLDER: plants and the same as graphs for dot. --crossings [FOLDER]: crossings of the plants in a folder.
+// --plan: how long a brief of ten thousand links takes.
 // --locate [--every | PLANT]: how well and how fast injected deviations are found.
 switch (args)
 {
@@ -32,11 +33,14 @@ switch (args)
     case ["--locate", var plant]:
         LocateTable.Print(perKind: 20, doubles: 40, plant);
         return 0;
+    case ["--plan"]:
+        PlanRun.Print(links: 10_000);
+        return 0;
     case ["--crossings"]:
         return CrossingTable.Print("gallery");
     case ["--crossings", var folder]:
         return CrossingTable.Print(folder);
     default:
-        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every | PLANT]]");
+        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every | PLANT] | --plan]");
         return 2;
 }

@@ -6,12 +6,15 @@ internal static class OutputSchemas
     /// <summary>The one list of formats, each without its <c>polaritymap/</c>.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        "plant", "strands", "findings", "check", "remedy", "trace", "budget", "separation", "locate",
+        "plant", "strands", "findings", "check", "remedy", "plan", "trace", "budget", "separation", "locate",
         "rules", "limits", "application", "fibre", "deviations", "catalogue", "problems",
     ];
 
     /// <summary>What is not written but read: observation files. Its schema is docs/schemas/seen.json.</summary>
     public const string Seen = "seen";
+
+    /// <summary>What a plant is planned from. Its schema is made by the reader of briefs.</summary>
+    public const string Brief = "brief";
 
     /// <summary>The schema of a format that is in <see cref="Names"/>, or of <see cref="Seen"/>.</summary>
     public static string Text(string name)

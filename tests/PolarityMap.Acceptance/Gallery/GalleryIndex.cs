@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Planning;
 
 namespace PolarityMap.Acceptance.Gallery;
 
@@ -24,6 +25,9 @@ internal sealed record GalleryDocument(string Folder, string Name, string? Writt
 {
     /// <summary>Further texts printed from it, beside what the check says.</summary>
     public IReadOnlyList<PrintedText> Texts { get; init; } = [];
+
+    /// <summary>The call of <c>plan</c> that makes the document, or null where it is written by hand or by a rule.</summary>
+    public IReadOnlyList<string>? Plan { get; init; }
 
     public string File => $"{Name}.yaml";
 
@@ -57,6 +61,17 @@ internal static class GalleryIndex
     public const string Demo = "opera-house";
 
     public const string FaultFinding = "faultfinding";
+
+    public const string Planned = "planned";
+
+    /// <summary>The brief of the opera house, which is planned by each method.</summary>
+    private const string Brief = "opera-house.brief.yml";
+
+    /// <summary>A brief that cannot be met.</summary>
+    private const string TooFar = "too-far.brief.yml";
+
+    /// <summary>Briefs written by hand, in the folder of plans.</summary>
+    public static IReadOnlyList<string> Briefs { get; } = [Brief, TooFar];
 
     /// <summary>The worked cases, in the order in which their page tells them.</summary>
     public static IReadOnlyList<GalleryCase> Cases { get; } =
@@ -105,7 +120,21 @@ internal static class GalleryIndex
             new Figure("as-built-D06.svg", "--finding", "D06"),
             new Figure("as-built-card/", "--view", "card", "--link", "LX-SW/7"),
         ]),
+        .. PlanMethod.All.Select(PlannedBy),
     ];
+
+    /// <summary>The opera house planned by one method; with U1, which its own brief asks for, what the program says of both briefs.</summary>
+    private static GalleryDocument PlannedBy(PlanMethod method)
+    {
+        string name = $"opera-house-{method.Name}";
+        var link = new Figure($"{name}.svg", "--link", "LX-SW/7");
+        bool asked = method.Name == "U1";
+        return new GalleryDocument(Planned, name, null, asked ? [link, new Figure($"{name}-overview.svg", "--view", "overview")] : [link])
+        {
+            Plan = ["plan", Brief, "--method", method.Name, "-o", $"{name}.yaml"],
+            Texts = asked ? [new PrintedText("opera-house.plan.txt", "plan", Brief), new PrintedText("too-far.plan.txt", "plan", TooFar)] : [],
+        };
+    }
 
     /// <summary>Every document of a folder that is written by hand, with its figures.</summary>
     private static IEnumerable<GalleryDocument> Written(string folder, Func<string, Figure[]> figures) =>

@@ -21,6 +21,7 @@ internal static class IndexPage
             - [Arrays, conversions, interfaces](#arrays-conversions-interfaces): other ferrules, breakouts, one fibre both ways, splices.
             - [The faults](#the-faults): for each rule the smallest document that raises it, and the same repaired.
             - [The opera house](#the-opera-house): four separate networks to sixteen desks, as designed and as found on site.
+            - [Planned from a brief](#planned-from-a-brief): the opera house by each method, and a brief that cannot be met.
             - [Fault finding](faultfinding/README.md): six cases from what was seen to what to mend.
 
             """);
@@ -43,6 +44,14 @@ internal static class IndexPage
         Head(page, "The opera house", "Sixteen desks, each with a pair from each of four networks, over a trunk of eight legs for each network.");
         Show(page, made, GalleryIndex.Find(GalleryIndex.Demo, "plant"), "### As designed");
         Show(page, made, GalleryIndex.Find(GalleryIndex.Demo, "as-built"), "### As found on site");
+
+        Head(page, "Planned from a brief", $"The brief is {string.Join(", the one that cannot be met ", GalleryIndex.Briefs.Select(b => $"[{b}]({GalleryIndex.Planned}/{b})"))}.");
+        foreach (GalleryDocument document in GalleryIndex.Documents.Where(d => d.Plan is not null))
+        {
+            Show(page, made, document, $"### Planned with method {document.Plan![3]}");
+            page.Append($"\nMade by `polaritymap {string.Join(' ', document.Plan)}`\n");
+        }
+
         return page.ToString();
     }
 

@@ -65,6 +65,16 @@ internal sealed class MadeGallery
     private void Place(string root, GalleryDocument document)
     {
         string folder = Directory.CreateDirectory(Path.Combine(root, document.Folder)).FullName;
+        if (document.Plan is { } plan)
+        {
+            foreach (string brief in GalleryIndex.Briefs)
+                File.Copy(Path.Combine(Repository.Gallery, document.Folder, brief), Path.Combine(folder, brief), overwrite: true);
+            Outcome planned = Product.Run(folder, [.. plan]);
+            Assert.True(planned.Status == 0, $"{document.Folder}/{document.File} cannot be planned: {planned.Error}{planned.Out}");
+            _files[$"{document.Folder}/{document.File}"] = File.ReadAllText(Path.Combine(folder, document.File));
+            return;
+        }
+
         string text = document.Written ?? File.ReadAllText(Path.Combine(Repository.Gallery, document.Folder, document.File));
         File.WriteAllText(Path.Combine(folder, document.File), text);
         if (document.Written is not null)

@@ -4,7 +4,7 @@ namespace PolarityMap.Cli.Tests.Calls;
 
 public sealed class HelpTests
 {
-    private static readonly string[] Names = ["check", "trace", "budget", "locate", "remedy", "draw", "report", "separation", "export", "import", "explain", "data", "catalogue", "schema", "new"];
+    private static readonly string[] Names = ["check", "trace", "budget", "locate", "remedy", "plan", "draw", "report", "separation", "export", "import", "explain", "data", "catalogue", "schema", "new"];
 
     public static TheoryData<string> Commands => [.. Names];
 
@@ -37,6 +37,12 @@ public sealed class HelpTests
                 bench.With("plant.yaml", plant);
             if (command is "locate" or "report")
                 bench.With("seen.csv", "test,at,seen\nlamp,SW-R/1,on\n").With("seen.yaml", "seen:\n  - { lamp: SW-R/1, is: on }\n");
+            if (command == "plan")
+            {
+                bench.Run("new", "--brief", "brief.yaml");
+                File.Delete(bench.Path("plant.yaml"));
+            }
+
             if (command == "import")
             {
                 bench.Run("export", "plant.yaml", "-o", "schedules.xlsx");

@@ -95,7 +95,7 @@ public sealed class WrongCallTests
     [InlineData("check --evry plant.yaml", "there is no option '--evry'; did you mean '--every'?")]
     [InlineData("draw plant.yaml --outpt x.svg", "there is no option '--outpt'; did you mean '--output'?")]
     [InlineData("draw plant.yaml --netwrok x", "there is no option '--netwrok'; did you mean '--network'?")]
-    [InlineData("", "name a command: check, trace, budget, locate, remedy, draw, report, separation, export, import, explain, data, catalogue, schema, new")]
+    [InlineData("", "name a command: check, trace, budget, locate, remedy, plan, draw, report, separation, export, import, explain, data, catalogue, schema, new")]
     [InlineData("check plant.yaml --format xml", "'xml' not recognized. Must be one of: 'text' 'json'")]
     public void A_slip_is_told_the_nearest_word(string call, string expected)
     {

@@ -36,6 +36,9 @@ public sealed class WordingTests
     public void Help_of_remedy() => Verify("remedy", "--help");
 
     [Fact]
+    public void Help_of_plan() => Verify("plan", "--help");
+
+    [Fact]
     public void Separation_of_three_desks() => Verify("separation", "desks.yaml");
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed partial class LayerTests
     private const string Core = "src/PolarityMap.Core";
 
     /// <summary>The layers of the core, lowest first. A layer sees itself and those before it.</summary>
-    private static readonly string[] Layers = ["Optics", "Parts", "Plants", "Strands", "Budget", "Checks", "Schedules", "Deviations", "Locate", "Remedies"];
+    private static readonly string[] Layers = ["Optics", "Parts", "Plants", "Strands", "Budget", "Checks", "Schedules", "Deviations", "Locate", "Remedies", "Planning"];
 
     /// <summary>Every project and the projects it may refer to.</summary>
     private static readonly Dictionary<string, string[]> MayRefer = new()
@@ -100,7 +100,7 @@ public sealed partial class LayerTests
     [GeneratedRegex(@"PolarityMap\.Core\.(?<layer>\w+)")]
     private static partial Regex CoreName();
 
-    [GeneratedRegex(@"(?<![\w.])(?<layer>Optics|Parts|Plants|Strands|Budget|Checks|Schedules|Deviations|Locate|Remedies)\.")]
+    [GeneratedRegex(@"(?<![\w.])(?<layer>Optics|Parts|Plants|Strands|Budget|Checks|Schedules|Deviations|Locate|Remedies|Planning)\.")]
     private static partial Regex ShortName();
 
     [GeneratedRegex(@"^\s*//.*$", RegexOptions.Multiline)]
