@@ -201,8 +201,8 @@ public sealed class LightingTests(Chromium chromium) : BrowserTest(chromium)
     [SkippableFact]
     public async Task A_strand_that_is_on_two_sheets_is_lit_on_both()
     {
-        IPage page = await Open(ReportPages.AsBuilt, "#strand-97");
-        await page.WaitLit("97");
+        IPage page = await Open(ReportPages.AsBuilt, "#strand-113");
+        await page.WaitLit("113");
         Assert.Equal(2, await page.Locator("figure:has(.lit-strands)").CountAsync());
     }
 
