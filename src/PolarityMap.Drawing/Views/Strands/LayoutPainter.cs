@@ -142,8 +142,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
         if (way.ComesIn)
             return new Point(X(column.X) - AddCutLeft(way, X(column.X), open, new Cut(way.Strand, way.Piece.First - 1)), Y(open));
         var start = new Point(X(column.X - OpenEnds.Length(text, way, open)), Y(open));
-        if (OpenEnds.HaveLabels(way))
-            AddLabel(column.X - OpenEnds.LabelAt(text, way, open), Y(open), way);
+        AddLabel(column.X - OpenEnds.LabelAt(text, way, open), Y(open), way);
         _signs.Add(EndMark(way.Strand, start.X, start.Y));
         return start;
     }
@@ -263,8 +262,7 @@ internal sealed class LayoutPainter(Sheetful sheetful, int page, PaintScope scop
             }
 
             x = column.Right + OpenEnds.Length(text, way, from);
-            if (OpenEnds.HaveLabels(way))
-                AddLabel(column.Right + OpenEnds.LabelAt(text, way, from), y, way);
+            AddLabel(column.Right + OpenEnds.LabelAt(text, way, from), y, way);
             segments.Add(RouteSegment.Line(new Point(X(x), y)));
             _signs.Add(EndMark(way.Strand, X(x), y));
             x += OpenEnds.Ring(text, way);

@@ -1,20 +1,16 @@
 namespace PolarityMap.Drawing.Views.Strands;
 
 /// <summary>
-/// How far strands are drawn beyond their open ends. A strand that passes no gutter has no other place for its number, so that
-/// it has it on its open ends.
+/// How far strands are drawn beyond their open ends: a strand has its number at both its ends, so also at an open one.
 /// </summary>
 internal static class OpenEnds
 {
-    /// <summary>True for a strand that has its number on its open ends.</summary>
-    public static bool HaveLabels(Way way) => way.Passages.Count == 1 && !way.ComesIn && !way.GoesOn;
-
     /// <summary>How far a strand is drawn beyond an open end.</summary>
     /// <param name="text">The words of the sheet.</param>
     /// <param name="way">The strand.</param>
     /// <param name="row">Its row at the open end.</param>
     public static double Length(SheetText text, Way way, Row row) =>
-        HaveLabels(way) ? Measures.Tenths(Arrow(row) + text.LabelWidth(way.Strand) + (2 * Measures.LabelLead) + Ring(text, way)) : Measures.Stub;
+        Measures.Tenths(Arrow(row) + text.LabelWidth(way.Strand) + (2 * Measures.LabelLead) + Ring(text, way));
 
     /// <summary>From the box to the middle of the number on an open end.</summary>
     public static double LabelAt(SheetText text, Way way, Row row) => (Arrow(row) + Length(text, way, row) - Ring(text, way)) / 2;
