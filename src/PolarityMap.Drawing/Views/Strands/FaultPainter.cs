@@ -44,7 +44,7 @@ internal sealed class FaultPainter(Sheetful sheetful, int page, PaintScope scope
         {
             // Where paper rims it, a sign stands out from a strand of its own colour.
             Signs.Add(new Circle(x, y, (FaultSign.Size / 2) + rim, Fill: Palette.Paper));
-            if (!_placement.IsTight)
+            if (sign.HasCode(_placement.IsTight))
                 Codes.Add(Label.CentredOn(x + (FaultSign.Size / 2) + FaultSign.CodeLead, y, sign.Finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink, Underlay.Paper));
         }
 

@@ -30,9 +30,12 @@ internal enum FaultSpot
 internal readonly record struct FaultSign(Finding Finding, Way Way, Row Row, FaultSpot Spot, int Column, bool AtLeft)
 {
     /// <summary>Room for the sign and its code, with a little strand at each side.</summary>
-    /// <param name="isTight">True for the sign alone.</param>
+    /// <param name="isTight">True where room is short.</param>
     public double Room(bool isTight) =>
-        Measures.Tenths(Lead + Size + Lead + (isTight ? 0.4 : CodeLead + SheetText.Width(Finding.Rule.Code) + Underlay.Paper.MarginMm));
+        Measures.Tenths(Lead + Size + Lead + (!HasCode(isTight) ? 0.4 : CodeLead + SheetText.Width(Finding.Rule.Code) + Underlay.Paper.MarginMm));
+
+    /// <summary>True for a code beside the sign: where room is short only at suspects and tests, which are nothing without it.</summary>
+    public bool HasCode(bool isTight) => !isTight || Finding.Rule.Severity == Severity.Note;
 
     /// <summary>Room for the sign alone, at an open end.</summary>
     public const double StartRoom = 7;
