@@ -154,6 +154,12 @@ public sealed record Brief
 
     public int PortsPerSwitch { get; init; } = 48;
 
+    /// <summary>What plans are sorted by.</summary>
+    public PlanWeights Weights { get; init; } = PlanWeights.Default;
+
+    /// <summary>The user's prices, or null.</summary>
+    public PriceList? Prices { get; init; }
+
     /// <summary>Where the brief says a thing, by the path of its keys, such as <c>fibre</c> or <c>rooms.Stage.distance</c>.</summary>
     public IReadOnlyDictionary<string, SourcePlace> Places { get; init; } = new Dictionary<string, SourcePlace>();
 

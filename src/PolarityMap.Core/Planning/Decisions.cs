@@ -44,11 +44,11 @@ internal static class Decisions
 
     /// <summary>Which candidates cannot serve, by what was found first in the way of each.</summary>
     public static IEnumerable<PlanDecision> Excluded(IReadOnlyList<PlanProof> proofs) => proofs.Where(p => !p.Serves)
-        .GroupBy(p => p.Refusals[0].Finding is { } code ? $"{code} {Checks.RuleCatalogue.Find(code)!.Title}" : p.Refusals[0].Code == RefusalCode.Array ? "the array of the interface is of another size" : p.Refusals[0].Reason)
+        .GroupBy(p => PlanExclusion.Of(p.Refusals[0]).ToString())
         .Select(g => new PlanDecision("method", $"Not {Listed([.. g.Select(p => p.Candidate)], proofs)}", g.Key));
 
     /// <summary>Candidates in few words: by their bases alone where every method is meant.</summary>
-    private static string Listed(IReadOnlyList<PlanCandidate> candidates, IReadOnlyList<PlanProof> all)
+    public static string Listed(IReadOnlyList<PlanCandidate> candidates, IReadOnlyList<PlanProof> all)
     {
         string[] byMethod = [.. candidates.GroupBy(c => c.Method).Select(m => string.Join(" or ", m.Select(c => c.Base)))];
         int methods = all.Select(p => p.Candidate.Method).Distinct().Count();
