@@ -1,4 +1,5 @@
 using System.Globalization;
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Planning;
 
 namespace PolarityMap.Cli.Output;
@@ -75,9 +76,9 @@ internal sealed class ComparisonText(CommandContext context)
             Out.WriteLine($"  {names}");
             if (plan.Measures.Later is not { } later)
                 continue;
-            Wrapped.Write(Out, $"{Listed(later.Buy)}.", "    buy        ");
-            Wrapped.Write(Out, $"{Listed(later.Stays)}.", "    stays      ");
-            Wrapped.Write(Out, $"{Listed(later.Spare)}.", "    left over  ");
+            Wrapped.Write(Out, $"{PlanItem.Listed(later.Buy)}.", "    buy        ");
+            Wrapped.Write(Out, $"{PlanItem.Listed(later.Stays)}.", "    stays      ");
+            Wrapped.Write(Out, $"{PlanItem.Listed(later.Spare)}.", "    left over  ");
         }
     }
 
@@ -99,7 +100,7 @@ internal sealed class ComparisonText(CommandContext context)
             return;
         Head("Cannot serve");
         foreach (ExcludedPlans excluded in comparison.Excluded)
-            Wrapped.Write(Out, $"{comparison.Listed(excluded)}: {string.Join("; ", excluded.Reasons)}");
+            Wrapped.Write(Out, $"{comparison.Listed(excluded)}: {string.Join("; ", excluded.Reasons)}.", "  - ");
         if (comparison.Excluded.Any(e => e.Reasons.Any(r => r.Finding is not null)))
             Out.WriteLine(_paint.Faint("'polaritymap explain CODE' tells why a finding matters."));
     }
@@ -117,9 +118,7 @@ internal sealed class ComparisonText(CommandContext context)
     private static string Takes(PlanMeasures m) =>
         string.Join("; ", new[] { m.CassetteKinds, m.CordKinds, m.TrunkKinds, m.AdapterKinds }.Where(k => k.Count > 0).Select(k => string.Join(", ", k)));
 
-    private static string Change(LaterChange? later) => later is null ? "nothing" : $"{Listed(later.Buy)}|{Listed(later.Stays)}|{Listed(later.Spare)}";
-
-    private static string Listed(IReadOnlyList<PlanItem> items) => items.Count == 0 ? "nothing" : PlanItem.Listed(items);
+    private static string Change(LaterChange? later) => later is null ? "nothing" : $"{PlanItem.Listed(later.Buy)}|{PlanItem.Listed(later.Stays)}|{PlanItem.Listed(later.Spare)}";
 
     private static string Price(PriceSum? price) => price is null ? "-"
         : $"{(price.IsComplete ? "" : "over ")}{price.Total.ToString("0.00", CultureInfo.InvariantCulture)}";

@@ -24,6 +24,7 @@ public sealed record PlanExclusion(RefusalCode Kind, string? Finding, string Wor
     internal static PlanExclusion Of(Refusal refusal) => refusal switch
     {
         { Finding: { } code } => new(refusal.Code, code, Checks.RuleCatalogue.Find(code)!.Title),
+        { Code: RefusalCode.Cassettes } => new(refusal.Code, null, "it takes two kinds of cassette, and one is asked for"),
         { Code: RefusalCode.Array } => new(refusal.Code, null, "the array of the interface is of another size"),
         _ => new(refusal.Code, null, refusal.Reason),
     };

@@ -33,15 +33,21 @@ public sealed record PlanItem(string Kind, string Type)
     {
         get
         {
-            string what = Type.Contains(Kind.Split(' ')[^1], StringComparison.Ordinal) ? Type : $"{Type} {Kind}";
             string many = Fibres is { } f ? $", {f} fibres" : "";
             string length = Metres is { } m ? $", {m.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} m" : "";
-            return $"{what}{many}{length}{(KeyCode is { } key ? $", key {key}" : "")}";
+            return $"{What}{many}{length}{(KeyCode is { } key ? $", key {key}" : "")}";
         }
     }
 
-    /// <summary>Several in one line, each with its quantity.</summary>
-    public static string Listed(IEnumerable<PlanItem> items) => string.Join("; ", items.Select(i => $"{i.Quantity} x {i.Words}"));
+    /// <summary>The type, with the kind of part where the type does not name it.</summary>
+    private string What => Type.Contains(Kind.Split(' ')[^1], StringComparison.Ordinal) ? Type : $"{Type} {Kind}";
+
+    /// <summary>In the fewest words: of what is laid with its fibres and length, else by its type alone.</summary>
+    private string Short => Kind == "trunk" ? (this with { KeyCode = null }).Words : IsInterface && Type.StartsWith("interface ", StringComparison.Ordinal) ? $"{Type[10..]} interface" : What;
+
+    /// <summary>Several in one line, each with its quantity; those together that the fewest words do not tell apart.</summary>
+    public static string Listed(IEnumerable<PlanItem> items) =>
+        string.Join(", ", items.GroupBy(i => i.Short).Select(g => $"{g.Sum(i => i.Quantity)} x {g.Key}")) is { Length: > 0 } told ? told : "nothing";
 
     /// <summary>The lines of the parts list of a plan.</summary>
     /// <exception cref="ArgumentException">The proof has no plant.</exception>
@@ -63,7 +69,7 @@ public sealed record PlanItem(string Kind, string Type)
                 Metres = At("length").Number,
                 KeyCode = At("key-code").Text,
                 Description = At("description").Text,
-                IsInterface = kind == "interface",
+                IsInterface = kind.EndsWith("interface", StringComparison.Ordinal),
             };
         })];
     }

@@ -15,13 +15,13 @@ internal sealed record ComparisonColumn(string Head, string Below, double Width,
     {
         var columns = new List<ComparisonColumn>
         {
-            new("Cassettes", "kinds: pieces", 22, p => Kinds(p.Measures.CassetteKinds)),
-            new("Cords", "kinds: pieces", 22, p => Kinds(p.Measures.CordKinds)),
-            new("Trunks", "kinds: pieces", 22, p => Kinds(p.Measures.TrunkKinds)),
-            new("Adapters", "kinds: pieces", 22, p => Kinds(p.Measures.AdapterKinds)),
+            new("Cassettes", "kinds, pieces", 21.5, p => Kinds(p.Measures.CassetteKinds)),
+            new("Cords", "kinds, pieces", 21.5, p => Kinds(p.Measures.CordKinds)),
+            new("Trunks", "kinds, pieces", 21.5, p => Kinds(p.Measures.TrunkKinds)),
+            new("Adapters", "kinds, pieces", 21.5, p => Kinds(p.Measures.AdapterKinds)),
             new("Parts", "", 14, p => Number(p.Measures.Parts)),
             new("Fibres", "used + idle", 21, p => $"{Number(p.Measures.FibresUsed)} + {Number(p.Measures.FibresIdle)}"),
-            new("Matings", "in a link", 15, p => Number(p.Measures.Matings)),
+            new("Matings", "in a link", 17, p => Number(p.Measures.Matings)),
             new("Margin", "worst", 17, p => p.Measures.WorstMargin?.ToString() ?? "not judged"),
             new("Ends", "", 14, p => p.Measures.IsAlikeAtBothEnds ? "alike" : "differ"),
         };
@@ -36,7 +36,7 @@ internal sealed record ComparisonColumn(string Head, string Below, double Width,
     private static string Price(PriceSum? price) => price is null ? "-"
         : (price.IsComplete ? "" : "over ") + price.Total.ToString("0.00", CultureInfo.InvariantCulture);
 
-    private static string Kinds(IReadOnlyList<KindCount> kinds) => kinds.Count == 0 ? "none" : $"{Number(kinds.Count)}: {Number(kinds.Sum(k => k.Count))}";
+    private static string Kinds(IReadOnlyList<KindCount> kinds) => kinds.Count == 0 ? "none" : $"{Number(kinds.Count)} {(kinds.Count == 1 ? "kind" : "kinds")}, {Number(kinds.Sum(k => k.Count))}";
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

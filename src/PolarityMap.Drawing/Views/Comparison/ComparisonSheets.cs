@@ -1,4 +1,5 @@
 using System.Globalization;
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Planning;
 using PolarityMap.Core.Plants;
 using PolarityMap.Drawing.Scene;
@@ -14,21 +15,22 @@ public static class ComparisonSheets
 {
     private const double Margin = 4;
     private const double HeadHeight = 13;
-    private const double NumbersHeight = 4.6;
+    private const double NumbersHeight = 4.9;
     private const double WordsLine = 3.1;
     private const double RowGap = 1.6;
-    private const double NumberWidth = 8;
-    private const double NameWidth = 25;
+    private const double NumberWidth = 11.5;
+    private const double NameWidth = 28.5;
     private const double SumWidth = 12;
     private const double NoteLine = 3.75;
     private const double SignSize = 3.2;
+    private const double LeastBar = 8;
 
     /// <summary>A piece of the sheet that is not parted.</summary>
     private sealed record Block(double Height, Func<double, IEnumerable<SceneElement>> At);
 
     /// <summary>The sheets, at least one.</summary>
     /// <param name="comparison">The plans.</param>
-    /// <param name="asked">Whether the brief itself asks for a candidate, which is framed then.</param>
+    /// <param name="asked">Whether the brief itself asks for a candidate, which gets an arrow then.</param>
     /// <param name="asSet">True for sheets A4, as many as it takes; false for one sheet as large as it has to be.</param>
     public static IReadOnlyList<DrawingSheet> Draw(PlanComparison comparison, Func<PlanCandidate, bool> asked, bool asSet)
     {
@@ -116,7 +118,7 @@ public static class ComparisonSheets
         }
 
         yield return Top(x, "Sum");
-        yield return new Label(x, lower, "the less the better", CapHeights.Least, Anchor.Start, Palette.Ink);
+        yield return new Label(x, lower, left + width - x > 25 ? "the less the better" : "less is best", CapHeights.Least, Anchor.Start, Palette.Ink);
         yield return new Line(left, top + HeadHeight - 1, left + width, top + HeadHeight - 1, Palette.Ink, LineWidths.Outline);
     }
 
@@ -125,13 +127,14 @@ public static class ComparisonSheets
         var blocks = new List<Block>();
         IReadOnlyList<ComparisonColumn> columns = ComparisonColumn.Of(comparison);
         decimal most = comparison.Plans.Select(p => p.Score).DefaultIfEmpty(0).Max();
-        for (int i = 0; i < comparison.Plans.Count; i++)
+        int number = 1;
+        foreach (ComparedPlan[] plans in Alike(comparison, columns))
         {
-            ComparedPlan plan = comparison.Plans[i];
-            int number = i + 1;
-            string[] words = [.. Words(plan).SelectMany(w => SheetText.Wrapped(w, width - NumberWidth, CapHeights.Least))];
+            int first = number;
+            number += plans.Length;
+            (string Text, bool Asked)[] words = [.. plans.SelectMany(p => Words(p, plans.Length > 1).SelectMany((w, i) => SheetText.Wrapped(w, width - NumberWidth, CapHeights.Least).Select((t, j) => (t, i == 0 && j == 0 && asked(p.Candidate)))))];
             double height = NumbersHeight + (words.Length * WordsLine) + RowGap;
-            blocks.Add(new Block(height, y => Row(plan, number, columns, words, most, asked(plan.Candidate), new Area(left, y, width, height))));
+            blocks.Add(new Block(height, y => Row(plans, first, columns, words, most, new Area(left, y, width, height))));
         }
 
         if (comparison.Excluded.Count > 0)
@@ -139,7 +142,7 @@ public static class ComparisonSheets
             blocks.Add(new Block(7, y => [new Label(left, y + 2 + CapHeights.Part, "Cannot serve", CapHeights.Part, Anchor.Start, Palette.Ink)]));
             foreach (ExcludedPlans excluded in comparison.Excluded)
             {
-                List<string> lines = SheetText.Wrapped($"{comparison.Listed(excluded)}: {string.Join("; ", excluded.Reasons)}", width - NumberWidth);
+                List<string> lines = SheetText.Wrapped($"{Capital(comparison.Listed(excluded))}: {string.Join("; ", excluded.Reasons)}", width - NumberWidth);
                 blocks.Add(new Block((lines.Count * NoteLine) + 1, y => Excluded(lines, left, y)));
             }
         }
@@ -147,24 +150,40 @@ public static class ComparisonSheets
         return blocks;
     }
 
-    /// <summary>What a plan takes, and what comes later, in words.</summary>
-    private static IEnumerable<string> Words(ComparedPlan plan)
+    /// <summary>Plans that follow each other with one base and the same numbers, which stand in one row.</summary>
+    private static List<ComparedPlan[]> Alike(PlanComparison comparison, IReadOnlyList<ComparisonColumn> columns)
     {
-        PlanMeasures m = plan.Measures;
-        yield return string.Join("; ", new[] { m.CassetteKinds, m.CordKinds, m.TrunkKinds, m.AdapterKinds }.Where(k => k.Count > 0).Select(k => string.Join(", ", k)));
-        if (m.Later is { } later)
+        var rows = new List<List<ComparedPlan>>();
+        foreach (ComparedPlan plan in comparison.Plans)
         {
-            yield return $"Later buy {(later.Buy.Count == 0 ? "nothing" : PlanItem.Listed(later.Buy))}.";
-            yield return $"Then stays {(later.PartsThatStay == 0 ? "nothing" : PlanItem.Listed(later.Stays.Where(i => !i.IsInterface)))}.";
+            if (rows.Count > 0 && rows[^1][0] is { } first && first.Score == plan.Score && first.Candidate.Base == plan.Candidate.Base && columns.All(c => c.Value(first) == c.Value(plan)))
+                rows[^1].Add(plan);
+            else
+                rows.Add([plan]);
         }
+
+        return [.. rows.Select(r => r.ToArray())];
     }
 
-    private static IEnumerable<SceneElement> Row(ComparedPlan plan, int number, IReadOnlyList<ComparisonColumn> columns, string[] words, decimal most, bool framed, Area area)
+    /// <summary>What a plan takes, and what comes later, in words.</summary>
+    private static IEnumerable<string> Words(ComparedPlan plan, bool named)
     {
+        PlanMeasures m = plan.Measures;
+        string name = named ? $"{plan.Candidate.Method.Name}: " : "";
+        yield return name + string.Join("; ", new[] { m.CassetteKinds, m.CordKinds, m.TrunkKinds, m.AdapterKinds }.Where(k => k.Count > 0).Select(k => string.Join(", ", k)));
+        if (m.Later is { } later)
+            yield return $"{(named ? $"{name}later" : "Later")} buy {PlanItem.Listed(later.Buy)}; {PlanItem.Listed(later.Stays)} stays";
+    }
+
+    private static IEnumerable<SceneElement> Row(ComparedPlan[] plans, int number, IReadOnlyList<ComparisonColumn> columns, (string Text, bool Asked)[] words, decimal most, Area area)
+    {
+        ComparedPlan plan = plans[0];
         double foot = area.Y + 1 + CapHeights.Strand;
         Label Text(double x, string text, Anchor anchor = Anchor.Start) => new(x, foot, text, CapHeights.Strand, anchor, Palette.Ink);
-        yield return Text(area.X + NumberWidth - 2, number.ToString(CultureInfo.InvariantCulture), Anchor.End);
-        yield return Text(area.X + NumberWidth, $"{plan.Candidate.Method.Name}, base {plan.Candidate.Base}");
+        string numbers = plans.Length == 1 ? $"{number}" : string.Create(CultureInfo.InvariantCulture, $"{number}-{number + plans.Length - 1}");
+        yield return Text(area.X, numbers);
+        (string names, double nameCap) = TextFit.Fit($"{string.Join(' ', plans.Select(p => p.Candidate.Method.Name))}, base {plan.Candidate.Base}", NameWidth - 1, CapHeights.Strand);
+        yield return new Label(area.X + NumberWidth, foot, names, nameCap, Anchor.Start, Palette.Ink);
         double x = area.X + NumberWidth + NameWidth;
         foreach (ComparisonColumn column in columns)
         {
@@ -177,18 +196,21 @@ public static class ComparisonSheets
         foreach (SceneElement piece in Bar(plan, most, new Area(x + SumWidth, area.Y + 0.6, area.Right - x - SumWidth, 3.4)))
             yield return piece;
         for (int i = 0; i < words.Length; i++)
-            yield return new Label(area.X + NumberWidth, area.Y + NumbersHeight + (i * WordsLine) + CapHeights.Least, words[i], CapHeights.Least, Anchor.Start, Palette.Ink);
-        if (framed)
-            yield return new Box(area.X - 1.5, area.Y - 0.6, area.Width + 3, area.Height - 0.2, 0, Palette.Ink, LineWidths.Frame);
-        else
-            yield return new Line(area.X, area.Bottom - 0.6, area.Right, area.Bottom - 0.6, Palette.Ink, LineWidths.Leader);
+        {
+            double wordsFoot = area.Y + NumbersHeight + (i * WordsLine) + CapHeights.Least;
+            yield return new Label(area.X + NumberWidth, wordsFoot, words[i].Text, CapHeights.Least, Anchor.Start, Palette.Ink);
+            if (words[i].Asked)
+                yield return Marks.ArrowRight(area.X + NumberWidth - 1.2, wordsFoot - (CapHeights.Least / 2), Palette.Ink);
+        }
+
+        yield return new Line(area.X, area.Bottom - 0.6, area.Right, area.Bottom - 0.6, Palette.Ink, LineWidths.Leader);
     }
 
     /// <summary>The sum as a bar of pieces, one for each weight, with its letter where there is room.</summary>
     private static IEnumerable<SceneElement> Bar(ComparedPlan plan, decimal most, Area area)
     {
         const double leastForLetter = 2.4;
-        if (most == 0 || area.Width < 8)
+        if (most == 0 || area.Width < LeastBar)
             yield break;
         double x = area.X;
         for (int i = 0; i < plan.Pieces.Count; i++)
@@ -211,6 +233,11 @@ public static class ComparisonSheets
         _ => PlanWeights.Names[weight][..1].ToUpperInvariant(),
     };
 
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>What is left for the bars.</summary>
+    private static double BarWidth(PlanComparison comparison, double width) => width - NumberWidth - NameWidth - ComparisonColumn.Of(comparison).Sum(c => c.Width) - SumWidth;
+
     private static IEnumerable<SceneElement> Excluded(List<string> lines, double left, double y)
     {
         yield return Marks.Error(left + (SignSize / 2), y + 0.6 + (CapHeights.Strand / 2), SignSize);
@@ -223,7 +250,7 @@ public static class ComparisonSheets
         var notes = new List<string>();
         if (comparison.Plans.Count > 0)
         {
-            string weights = string.Join(", ", comparison.Weights.Values.Select((w, i) => (Weight: w, Words: string.Create(CultureInfo.InvariantCulture, $"{Letter(i)} {PlanWeights.Names[i]} times {w:0.###}"))).Where(w => w.Weight > 0).Select(w => w.Words));
+            string weights = string.Join(", ", comparison.Weights.Values.Select((w, i) => (Weight: w, Words: string.Create(CultureInfo.InvariantCulture, $"{(BarWidth(comparison, width) < LeastBar ? "" : $"{Letter(i)} ")}{PlanWeights.Names[i]} times {w:0.###}"))).Where(w => w.Weight > 0).Select(w => w.Words));
             notes.Add($"Every plan with a number was built, traced and checked: all links proven, nothing found. Parts are those beside switches and devices. Adapters: Type-A keys opposed, Type-B keys aligned.");
             notes.Add(weights.Length == 0
                 ? "All weights are 0: the order is that of the standard."
@@ -233,10 +260,10 @@ public static class ComparisonSheets
             if (comparison.Plans.Any(p => p.Measures.Price is { IsComplete: false }))
                 notes.Add("Price over: the price list is incomplete, some parts have no price in it.");
             if (comparison.Plans.Any(p => asked(p.Candidate)))
-                notes.Add("Framed: what the brief asks for.");
+                notes.Add("Arrow: what the brief itself asks for.");
         }
 
-        notes.Add("A plan replaces no survey. Local codes, site rules and makers' instructions come before anything said here.");
+        notes.Add($"A plan replaces no survey. {Cautions.Codes}");
         return [.. notes.SelectMany(n => SheetText.Wrapped(n, width))];
     }
 }
