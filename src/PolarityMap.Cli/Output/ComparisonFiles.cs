@@ -43,7 +43,7 @@ internal static class ComparisonFiles
     private static Schedule Prices(PlanComparison comparison)
     {
         var rows = new List<IReadOnlyList<Cell>>();
-        foreach (PlanItem item in comparison.Plans.SelectMany(p => PlanItem.Of(p.Proof)).Where(i => !i.IsInterface).Select(i => i.Each).Distinct())
+        foreach (PlanItem item in comparison.Plans.SelectMany(p => PlanItem.Of(p.Proof)).Where(i => !i.IsInterface).Select(i => i.Each()).Distinct())
         {
             rows.Add(
             [

@@ -87,7 +87,7 @@ internal sealed class ComparisonText(CommandContext context)
     {
         Head("Without a price, so that sums are incomplete");
         const int mostTold = 12;
-        PlanItem[] without = [.. comparison.Plans.SelectMany(p => p.Measures.Price!.Without).Select(i => i.Each).Distinct()];
+        PlanItem[] without = [.. comparison.Plans.SelectMany(p => p.Measures.Price!.Without).Select(i => i.Each()).Distinct()];
         foreach (PlanItem item in without.Take(mostTold))
             Out.WriteLine($"  {item.Words}");
         if (without.Length > mostTold)

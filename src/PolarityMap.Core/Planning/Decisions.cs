@@ -19,7 +19,7 @@ internal static class Decisions
             decisions.Add(new("later", "Trunks have the pins and cassettes none", "parallel ports now or later: cords enter panels without pins, and trunks can stay where cassettes give way to panels"));
         foreach (BriefNetwork network in brief.Networks.Where(n => n.Later is not null))
         {
-            decisions.Add(new($"networks.{network.Name}.later", $"{network.Name} goes on to {network.Later!.Name} over the same trunks",
+            decisions.Add(new($"networks.{network.Name}.later", $"{network.Name} goes on to {network.Later!.Name}{(network.Application.IsParallel && !network.Later.IsParallel ? "" : " over the same trunks")}",
                 network.Later.IsParallel && !network.Application.IsParallel ? "built with a link in each array and proven" : "built with the other interfaces and proven"));
         }
 

@@ -28,8 +28,8 @@ public sealed record LaterChange(IReadOnlyList<PlanItem> Stays, IReadOnlyList<Pl
             Kept(now, i => had[i] - takes.GetValueOrDefault(i)));
     }
 
-    private static Dictionary<PlanItem, int> Counted(IReadOnlyList<PlanItem> items) => items.GroupBy(i => i.Each).ToDictionary(g => g.Key, g => g.Sum(i => i.Quantity));
+    private static Dictionary<PlanItem, int> Counted(IReadOnlyList<PlanItem> items) => items.GroupBy(i => i.Each()).ToDictionary(g => g.Key, g => g.Sum(i => i.Quantity));
 
     private static IReadOnlyList<PlanItem> Kept(IReadOnlyList<PlanItem> items, Func<PlanItem, int> quantity) =>
-        [.. items.Select(i => i.Each).Distinct().Select(i => i with { Quantity = quantity(i) }).Where(i => i.Quantity > 0)];
+        [.. items.Select(i => i.Each()).Distinct().Select(i => i with { Quantity = quantity(i) }).Where(i => i.Quantity > 0)];
 }

@@ -26,7 +26,7 @@ public sealed record PlanItem(string Kind, string Type)
     public bool IsInterface { get; init; }
 
     /// <summary>What is ordered, without the quantity: equal for equal parts.</summary>
-    public PlanItem Each => this with { Quantity = 0 };
+    public PlanItem Each() => this with { Quantity = 0 };
 
     /// <summary>In few words, such as <c>Type-B trunk, 32 fibres, 62 m</c>.</summary>
     public string Words
