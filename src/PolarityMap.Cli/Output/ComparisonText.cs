@@ -64,7 +64,7 @@ internal sealed class ComparisonText(CommandContext context)
         }
 
         table.Write(Out, _paint);
-        Wrapped.Write(Out, "Cassettes, cords, trunks, adapters: number of kinds: number of pieces. Parts beside switches and devices. Fibres of trunks, used and idle. Matings: the most in a link. Margin: the worst."
+        Wrapped.Write(Out, "Cassettes, cords, trunks, adapters: number of kinds: number of pieces; outlets with a cassette inside count as cassettes. Parts beside switches and devices. Fibres of trunks, used and idle. Matings: the most in a link. Margin: the worst."
             + (comparison.HasPrices ? $" Price: {(comparison.Brief.Prices!.Currency is { Length: > 0 } currency ? $"in {currency}, " : "")}by your list." : ""));
     }
 

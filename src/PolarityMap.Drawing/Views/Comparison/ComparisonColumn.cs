@@ -15,20 +15,20 @@ internal sealed record ComparisonColumn(string Head, string Below, double Width,
     {
         var columns = new List<ComparisonColumn>
         {
-            new("Cassettes", "kinds, pieces", 21.5, p => Kinds(p.Measures.CassetteKinds)),
-            new("Cords", "kinds, pieces", 21.5, p => Kinds(p.Measures.CordKinds)),
-            new("Trunks", "kinds, pieces", 21.5, p => Kinds(p.Measures.TrunkKinds)),
-            new("Adapters", "kinds, pieces", 21.5, p => Kinds(p.Measures.AdapterKinds)),
+            new("Cassettes", "kinds, pieces", 20.5, p => Kinds(p.Measures.CassetteKinds)),
+            new("Cords", "kinds, pieces", 20.5, p => Kinds(p.Measures.CordKinds)),
+            new("Trunks", "kinds, pieces", 20.5, p => Kinds(p.Measures.TrunkKinds)),
+            new("Adapters", "kinds, pieces", 20.5, p => Kinds(p.Measures.AdapterKinds)),
             new("Parts", "", 14, p => Number(p.Measures.Parts)),
             new("Fibres", "used + idle", 21, p => $"{Number(p.Measures.FibresUsed)} + {Number(p.Measures.FibresIdle)}"),
-            new("Matings", "in a link", 17, p => Number(p.Measures.Matings)),
-            new("Margin", "worst", 17, p => p.Measures.WorstMargin?.ToString() ?? "not judged"),
+            new("Matings", "in a link", 16, p => Number(p.Measures.Matings)),
+            new("Margin", "worst", 15.5, p => p.Measures.WorstMargin?.ToString() ?? "not judged"),
             new("Ends", "", 14, p => p.Measures.IsAlikeAtBothEnds ? "alike" : "differ"),
         };
         if (comparison.HasLater)
-            columns.Add(new("Later", "buy + stay", 19, p => p.Measures.Later is { } later ? $"{Number(later.PartsToBuy)} + {Number(later.PartsThatStay)}" : "-"));
+            columns.Add(new("Later", "buy + stay", 16.5, p => p.Measures.Later is { } later ? $"{Number(later.PartsToBuy)} + {Number(later.PartsThatStay)}" : "-"));
         if (comparison.HasPrices)
-            columns.Add(new("Price", comparison.Brief.Prices!.Currency, 24, p => Price(p.Measures.Price)));
+            columns.Add(new("Price", comparison.Brief.Prices!.Currency, 22, p => Price(p.Measures.Price)));
         return columns;
     }
 

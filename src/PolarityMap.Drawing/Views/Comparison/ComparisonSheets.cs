@@ -251,7 +251,7 @@ public static class ComparisonSheets
         if (comparison.Plans.Count > 0)
         {
             string weights = string.Join(", ", comparison.Weights.Values.Select((w, i) => (Weight: w, Words: string.Create(CultureInfo.InvariantCulture, $"{(BarWidth(comparison, width) < LeastBar ? "" : $"{Letter(i)} ")}{PlanWeights.Names[i]} times {w:0.###}"))).Where(w => w.Weight > 0).Select(w => w.Words));
-            notes.Add($"Every plan with a number was built, traced and checked: all links proven, nothing found. Parts are those beside switches and devices. Adapters: Type-A keys opposed, Type-B keys aligned.");
+            notes.Add("Every plan with a number was built, traced and checked: all links proven, nothing found. Outlets with a cassette inside count as cassettes, switches and devices not as parts. Adapters: Type-A keys opposed, Type-B keys aligned.");
             notes.Add(weights.Length == 0
                 ? "All weights are 0: the order is that of the standard."
                 : $"Sum: {weights}, each a share of the most that any plan takes{(comparison.Weights.Kinds > 0 ? "; kinds are those of cassettes, cords now and later, trunks and adapters" : "")}.");
