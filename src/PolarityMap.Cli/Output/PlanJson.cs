@@ -100,7 +100,7 @@ internal static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void WriteMeasures(Utf8JsonWriter json, PlanMeasures measures)
+    public static void WriteMeasures(Utf8JsonWriter json, PlanMeasures measures)
     {
         json.WriteStartObject();
         json.WriteNumber("cassetteKinds", measures.Cassettes);
@@ -120,7 +120,7 @@ internal static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void WriteRefusal(Utf8JsonWriter json, Brief brief, Refusal refusal)
+    public static void WriteRefusal(Utf8JsonWriter json, Brief brief, Refusal refusal)
     {
         json.WriteStartObject();
         json.WriteString("requirement", refusal.Requirement);

@@ -33,6 +33,9 @@ public sealed record BriefNetwork(Network Network, string Label, Application App
     /// <summary>The most switches it may have in one equipment room, or null.</summary>
     public int? Switches { get; init; }
 
+    /// <summary>How much more than its links is ready to be patched, where that is not what the brief says of all.</summary>
+    internal Percentage? Spare { get; init; }
+
     public string Name => Network.Name;
 }
 
@@ -154,8 +157,17 @@ public sealed record Brief
 
     public int PortsPerSwitch { get; init; } = 48;
 
+    /// <summary>What plans are sorted by.</summary>
+    public PlanWeights Weights { get; init; } = PlanWeights.Default;
+
+    /// <summary>The user's prices, or null.</summary>
+    public PriceList? Prices { get; init; }
+
     /// <summary>Where the brief says a thing, by the path of its keys, such as <c>fibre</c> or <c>rooms.Stage.distance</c>.</summary>
     public IReadOnlyDictionary<string, SourcePlace> Places { get; init; } = new Dictionary<string, SourcePlace>();
+
+    /// <summary>How much more than the links of a network is ready to be patched.</summary>
+    internal Percentage SpareOf(int network) => Networks[network].Spare ?? Spare;
 
     /// <summary>Number of links asked for.</summary>
     public int LinkCount => Outlets.Sum(o => o.Name.Count * o.LinksEach);

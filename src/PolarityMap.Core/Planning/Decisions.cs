@@ -19,7 +19,7 @@ internal static class Decisions
             decisions.Add(new("later", "Trunks have the pins and cassettes none", "parallel ports now or later: cords enter panels without pins, and trunks can stay where cassettes give way to panels"));
         foreach (BriefNetwork network in brief.Networks.Where(n => n.Later is not null))
         {
-            decisions.Add(new($"networks.{network.Name}.later", $"{network.Name} goes on to {network.Later!.Name} over the same trunks",
+            decisions.Add(new($"networks.{network.Name}.later", $"{network.Name} goes on to {network.Later!.Name}{(network.Application.IsParallel && !network.Later.IsParallel ? "" : " over the same trunks")}",
                 network.Later.IsParallel && !network.Application.IsParallel ? "built with a link in each array and proven" : "built with the other interfaces and proven"));
         }
 
@@ -44,18 +44,24 @@ internal static class Decisions
 
     /// <summary>Which candidates cannot serve, by what was found first in the way of each.</summary>
     public static IEnumerable<PlanDecision> Excluded(IReadOnlyList<PlanProof> proofs) => proofs.Where(p => !p.Serves)
-        .GroupBy(p => p.Refusals[0].Finding is { } code ? $"{code} {Checks.RuleCatalogue.Find(code)!.Title}" : p.Refusals[0].Code == RefusalCode.Array ? "the array of the interface is of another size" : p.Refusals[0].Reason)
+        .GroupBy(p => PlanExclusion.Of(p.Refusals[0]).ToString())
         .Select(g => new PlanDecision("method", $"Not {Listed([.. g.Select(p => p.Candidate)], proofs)}", g.Key));
 
-    /// <summary>Candidates in few words: by their bases alone where every method is meant.</summary>
-    private static string Listed(IReadOnlyList<PlanCandidate> candidates, IReadOnlyList<PlanProof> all)
+    /// <summary>Candidates in few words: by their bases alone where every method is meant, without bases where every base is.</summary>
+    public static string Listed(IReadOnlyList<PlanCandidate> candidates, IReadOnlyList<PlanProof> all)
     {
-        string[] byMethod = [.. candidates.GroupBy(c => c.Method).Select(m => string.Join(" or ", m.Select(c => c.Base)))];
-        int methods = all.Select(p => p.Candidate.Method).Distinct().Count();
-        return byMethod.Length == methods && byMethod.Distinct().Count() == 1
-            ? $"base {byMethod[0]}"
-            : string.Join(", ", candidates.GroupBy(c => c.Method).Select((m, i) => $"method {m.Key.Name} of base {byMethod[i]}"));
+        int methods = all.Select(p => p.Candidate.Method).Distinct().Count(), bases = all.Select(p => p.Candidate.Base).Distinct().Count();
+        var groups = candidates.GroupBy(c => c.Method).GroupBy(m => string.Join('/', m.Select(c => c.Base))).ToArray();
+        return string.Join("; ", groups.Select(g =>
+        {
+            string[] numbers = [.. g.First().Select(c => c.Base.ToString(System.Globalization.CultureInfo.InvariantCulture))];
+            string ofMethods = g.Count() == methods ? "" : $"{(g.Count() == 1 ? "method" : "methods")} {Joined([.. g.Select(m => m.Key.Name)], "and")}";
+            string ofBases = numbers.Length == bases && ofMethods.Length > 0 ? "" : $"base {Joined(numbers, "or")}";
+            return ofMethods.Length > 0 && ofBases.Length > 0 ? $"{ofMethods} with {ofBases}" : ofMethods + ofBases;
+        }));
     }
+
+    private static string Joined(string[] words, string last) => words.Length == 1 ? words[0] : $"{string.Join(", ", words[..^1])} {last} {words[^1]}";
 
     private static PlanDecision Array(Brief brief, PlanCandidate candidate)
     {

@@ -19,11 +19,11 @@ public static class LaterBrief
         for (int network = 0; network < brief.Networks.Count; network++)
         {
             BriefNetwork of = brief.Networks[network];
-            if (of.Later is not { IsParallel: true } || of.Application.IsParallel)
+            if (!TakesEachArray(of))
                 continue;
             if (brief.Separation == SeparationPolicy.Gathered && brief.Outlets.FirstOrDefault(o => o.Distance is not null && o.Links[network] > 0) is { } gathered)
             {
-                refusal = new Refusal($"networks.{of.Name}.later", RefusalCode.Later, $"the cable to each of {gathered.Name} has a pair of each network in one array, and a link of {of.Later.Name} takes an array for itself");
+                refusal = new Refusal($"networks.{of.Name}.later", RefusalCode.Later, $"the cable to each of {gathered.Name} has a pair of each network in one array, and a link of {of.Later!.Name} takes an array for itself");
                 return null;
             }
 
@@ -32,11 +32,14 @@ public static class LaterBrief
 
         return brief with
         {
-            Networks = [.. brief.Networks.Select(n => n.Later is { } later ? n with { Application = later, Later = null } : n)],
+            Networks = [.. brief.Networks.Select(n => n.Later is { } later ? n with { Application = later, Later = null, Spare = TakesEachArray(n) ? default(Percentage) : n.Spare } : n)],
             Outlets = [.. outlets.Where(o => o.LinksEach > 0)],
             TrunksArePinned = brief.TrunksArePinned || brief.HasParallel,
         };
     }
+
+    /// <summary>Pairs give way to parallel links, one in every array that lies, so that nothing beyond is to be laid for spare.</summary>
+    private static bool TakesEachArray(BriefNetwork network) => network.Later is { IsParallel: true } && !network.Application.IsParallel;
 
     /// <summary>Leaves a network as many links in each landing as it has arrays there, at the first outlets.</summary>
     private static List<BriefOutlets> OneForEachArray(Brief brief, IReadOnlyList<BriefOutlets> outlets, int network, int ports)

@@ -5,20 +5,43 @@ using PolarityMap.Core.Schedules;
 
 namespace PolarityMap.Core.Planning;
 
+/// <summary>Parts of one kind.</summary>
+/// <param name="Name">The kind, such as <c>A-to-B cord</c>.</param>
+/// <param name="Count">How many there are.</param>
+public sealed record KindCount(string Name, int Count)
+{
+    public override string ToString() => $"{Count} x {Name}";
+}
+
 /// <summary>What a proven plan takes, counted on its plant.</summary>
 public sealed record PlanMeasures
 {
-    /// <summary>Different kinds of cassettes and of outlets by their wiring, size and keys.</summary>
-    public required int Cassettes { get; init; }
+    /// <summary>The kinds of cassettes and of outlets by their wiring and size.</summary>
+    public required IReadOnlyList<KindCount> CassetteKinds { get; init; }
 
-    /// <summary>Different cords by how they are joined, whatever their length, colour and key.</summary>
-    public required int Cords { get; init; }
+    /// <summary>The kinds of cords by how they are joined, whatever their length, colour and key.</summary>
+    public required IReadOnlyList<KindCount> CordKinds { get; init; }
 
-    /// <summary>Different trunks by how they are joined and their legs, whatever their length.</summary>
-    public required int Trunks { get; init; }
+    /// <summary>The kinds of trunks by how they are joined and their legs, whatever their length.</summary>
+    public required IReadOnlyList<KindCount> TrunkKinds { get; init; }
 
-    /// <summary>Different array adapters by their keys, those of cassettes among them.</summary>
-    public required int Adapters { get; init; }
+    /// <summary>The kinds of array adapters by their keys, those of cassettes among them.</summary>
+    public required IReadOnlyList<KindCount> AdapterKinds { get; init; }
+
+    /// <summary>Different kinds of cassettes and of outlets.</summary>
+    public int Cassettes => CassetteKinds.Count;
+
+    /// <summary>Different kinds of cords.</summary>
+    public int Cords => CordKinds.Count;
+
+    /// <summary>Different kinds of trunks.</summary>
+    public int Trunks => TrunkKinds.Count;
+
+    /// <summary>Different kinds of array adapters.</summary>
+    public int Adapters => AdapterKinds.Count;
+
+    /// <summary>Different kinds of cassettes, cords now and later, trunks and adapters together.</summary>
+    public int Kinds => Cassettes + Cords + LaterCords + Trunks + Adapters;
 
     /// <summary>All parts but interfaces.</summary>
     public required int Parts { get; init; }
@@ -38,6 +61,12 @@ public sealed record PlanMeasures
     /// <summary>Different cords of the plant with what comes later; 0 where nothing is to change.</summary>
     public required int LaterCords { get; init; }
 
+    /// <summary>What has to be bought for what comes later, and what stays; null where nothing is to change.</summary>
+    public required LaterChange? Later { get; init; }
+
+    /// <summary>What the parts cost by the brief's price list, interfaces left out; null without one.</summary>
+    public required PriceSum? Price { get; init; }
+
     /// <summary>True when a channel takes the same parts at both ends.</summary>
     public required bool IsAlikeAtBothEnds { get; init; }
 
@@ -48,10 +77,10 @@ public sealed record PlanMeasures
             throw new ArgumentException("nothing was built", nameof(proof));
         Plant plant = report.Traced.Plant;
         int parts = 0, fibres = 0, used = 0;
-        var cassettes = new HashSet<string>();
-        var cords = new HashSet<string>();
-        var trunks = new HashSet<string>();
-        var adapters = new HashSet<Keying>();
+        var cassettes = new KindList();
+        var cords = new KindList();
+        var trunks = new KindList();
+        var adapters = new KindList();
         var lit = new HashSet<int>(report.Context.Outcomes.All.SelectMany(o => o.Strands));
         int position = 0;
         for (int i = 0; i < plant.Parts.Count; i++)
@@ -62,41 +91,44 @@ public sealed record PlanMeasures
             if (part.Shape.IsInterface)
                 continue;
             parts++;
-            string type = $"{part.Kind} {PartFacts.Type(part)} {part.Shape.Ports.Max(p => p.Base)}";
+            string type = PartFacts.Type(part), key = $"{part.Kind} {type} {part.Shape.Ports.Max(p => p.Base)}";
             if (PartFacts.IsCord(part))
             {
-                cords.Add(type);
+                cords.Add(key, type);
             }
             else if (part.Shape.IsCable)
             {
-                trunks.Add($"{type} {part.Shape.Ports.Count}");
+                int legs = part.Shape.Ports.Count(p => p.Side == Side.Near);
+                trunks.Add($"{key} {part.Shape.Ports.Count}", legs == 1 ? type : $"{type} of {legs} legs");
                 fibres += PartFacts.Fibres(part);
                 used += Lit(report.Traced, part, first, lit);
             }
             else
             {
                 if (!part.Shape.Ports[0].IsAdapter)
-                    cassettes.Add(type);
+                    cassettes.Add(key, type);
                 foreach (PortShape port in part.Shape.Ports)
                 {
                     if (port.Keys is { } keys)
-                        adapters.Add(keys);
+                        adapters.Add(keys.Word(), $"{(keys == Keying.Opposed ? "Type-A" : "Type-B")} adapter");
                 }
             }
         }
 
         return new PlanMeasures
         {
-            Cassettes = cassettes.Count,
-            Cords = cords.Count,
-            Trunks = trunks.Count,
-            Adapters = adapters.Count,
+            CassetteKinds = cassettes.All,
+            CordKinds = cords.All,
+            TrunkKinds = trunks.All,
+            AdapterKinds = adapters.All,
             Parts = parts,
             FibresUsed = used,
             FibresIdle = fibres - used,
             Matings = report.Context.Losses.Links.Select(l => l.Strands.Max(s => s.Stated.MatingCount)).DefaultIfEmpty(0).Max(),
             WorstMargin = report.Context.Losses.Links.Where(l => l.Worst.Margin is not null).Select(l => l.Worst.Margin).Min(),
             LaterCords = proof.Later is { Report: not null } later ? Of(later).Cords : 0,
+            Later = LaterChange.Of(proof),
+            Price = planned.Brief.Prices?.Sum(PlanItem.Of(proof)),
             IsAlikeAtBothEnds = IsAlike(planned),
         };
     }
@@ -132,24 +164,24 @@ public sealed record PlanMeasures
 
         return alike;
     }
-}
 
-/// <summary>How much each measure counts when plans are compared; the plan with the smallest sum is the best.</summary>
-/// <param name="Kinds">Different kinds of cassettes, cords now and later, trunks and adapters: what is stocked, and what can be mistaken for another.</param>
-/// <param name="Parts">Parts to buy.</param>
-/// <param name="Idle">Fibres of trunks that carry nothing.</param>
-/// <param name="Matings">Matings along a link.</param>
-/// <param name="Ends">What is added when the two ends take different parts.</param>
-public sealed record PlanWeights(decimal Kinds = 4, decimal Parts = 3, decimal Idle = 1, decimal Matings = 1, decimal Ends = 2)
-{
-    /// <summary>Kinds before parts before fibres: a wrong part fitted by mistake costs more than a fibre (common practice).</summary>
-    public static PlanWeights Default { get; } = new();
-
-    /// <summary>The weighted sum, each measure as a share of the most that any of the compared plans takes.</summary>
-    public decimal Score(PlanMeasures plan, IReadOnlyList<PlanMeasures> compared)
+    /// <summary>Kinds with their counts, in the order of first use.</summary>
+    private sealed class KindList
     {
-        decimal Share(Func<PlanMeasures, int> of) => compared.Max(of) is > 0 and int most ? (decimal)of(plan) / most : 0;
-        return (Kinds * Share(static m => m.Cassettes + m.Cords + m.LaterCords + m.Trunks + m.Adapters)) + (Parts * Share(static m => m.Parts))
-            + (Idle * Share(static m => m.FibresIdle)) + (Matings * Share(static m => m.Matings)) + (plan.IsAlikeAtBothEnds ? 0 : Ends);
+        private readonly Dictionary<string, int> _places = [];
+        private readonly List<KindCount> _all = [];
+
+        public IReadOnlyList<KindCount> All => _all;
+
+        public void Add(string key, string name)
+        {
+            if (!_places.TryGetValue(key, out int place))
+            {
+                _places[key] = place = _all.Count;
+                _all.Add(new KindCount(name, 0));
+            }
+
+            _all[place] = _all[place] with { Count = _all[place].Count + 1 };
+        }
     }
 }

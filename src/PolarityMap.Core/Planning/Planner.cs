@@ -36,7 +36,7 @@ public static class Planner
     public static PlanProof? Served(Brief brief) => Candidates(brief).Select(c => PlanProof.Of(brief, c)).FirstOrDefault(p => p.Serves);
 
     /// <summary>Plans a brief. Where nothing serves, the candidate with the fewest refusals tells why.</summary>
-    public static PlanResult Plan(Brief brief, PlanWeights? weights = null)
+    public static PlanResult Plan(Brief brief)
     {
         PlanProof[] proofs = [.. Candidates(brief).Select(c => PlanProof.Of(brief, c))];
         PlanProof[] serving = [.. proofs.Where(p => p.Serves)];
@@ -51,12 +51,10 @@ public static class Planner
         PlanProof best = serving[0];
         if (proofs.Length > 1)
         {
-            PlanMeasures[] measures = [.. serving.Select(PlanMeasures.Of)];
-            decimal[] scores = [.. measures.Select(m => (weights ?? PlanWeights.Default).Score(m, measures))];
-            best = serving[Array.IndexOf(scores, scores.Min())];
-            int at = Array.IndexOf(serving, best);
-            PlanCandidate[] alike = [.. serving.Where((p, i) => i != at && scores[i] == scores[at]).Select(p => p.Candidate)];
-            best = best with { Planned = best.Planned! with { Decisions = [Decisions.Comparison(best, measures[at], proofs, alike), .. Decisions.Excluded(proofs), .. best.Planned.Decisions] } };
+            IReadOnlyList<ComparedPlan> compared = PlanComparison.Of(brief, proofs).Plans;
+            ComparedPlan first = compared[0];
+            PlanCandidate[] alike = [.. compared.Where(p => p != first && p.Score == first.Score).Select(p => p.Candidate)];
+            best = first.Proof with { Planned = first.Proof.Planned! with { Decisions = [Decisions.Comparison(first.Proof, first.Measures, proofs, alike), .. Decisions.Excluded(proofs), .. first.Proof.Planned.Decisions] } };
         }
 
         return new PlanResult(brief, proofs, best, []);

@@ -35,7 +35,7 @@ internal sealed class SegmentPlan
     public (PortRow Near, PortRow Far) Cassettes()
     {
         int ports = _draft.Candidate.Base / 2;
-        int arrays = (Brief.Spare.Over(_set.LinksEach) + ports - 1) / ports;
+        int arrays = (Brief.SpareOf(_set.Network).Over(_set.LinksEach) + ports - 1) / ports;
         PlannedFamily near = InPanels("K", arrays * _set.Landings, NearRoom, _types.Cassette(far: false));
         PlannedFamily far = _set.OfOutlet is null
             ? InPanels("Z", arrays * _set.Landings, _set.Room, _types.Cassette(far: true))
@@ -55,7 +55,7 @@ internal sealed class SegmentPlan
     /// </returns>
     public (PortRow Near, PortRow Legs, PortRow? Far, PlannedRun? Spare) Panels()
     {
-        int arrays = Brief.Spare.Over(_set.LinksEach), spare = arrays - _set.LinksEach;
+        int arrays = Brief.SpareOf(_set.Network).Over(_set.LinksEach), spare = arrays - _set.LinksEach;
         (PortRow near, PortRow spareNear) = Adapters("P", arrays, _set.LinksEach, NearRoom);
         (PortRow legs, PortRow spareLegs) = Trunks(arrays, _set.LinksEach);
         PortRow? far = null, spareFar = null;

@@ -8,7 +8,7 @@ using PolarityMap.Documents.Yaml;
 namespace PolarityMap.Documents.Planning;
 
 /// <summary>Binds a brief's sections.</summary>
-internal sealed class BriefBinder(NodeReader reader)
+internal sealed class BriefBinder(NodeReader reader, BriefPrices prices)
 {
     private const int MostPerPanel = 96;
 
@@ -87,6 +87,8 @@ internal sealed class BriefBinder(NodeReader reader)
             AdaptersPerPanel = _fields.Whole(root, BriefKeys.AdaptersPerPanel, 1, MostPerPanel) ?? brief.AdaptersPerPanel,
             RackUnits = _fields.Whole(root, BriefKeys.RackUnits, 1, MostUnits) ?? brief.RackUnits,
             PortsPerSwitch = _fields.Whole(root, BriefKeys.PortsPerSwitch, 1, MostPortsPerSwitch) ?? brief.PortsPerSwitch,
+            Weights = Weights(root),
+            Prices = prices.Read(root, _fields.Text(root, BriefKeys.Currency, "a currency in your own words, such as EUR without tax")),
         };
     }
 
@@ -102,6 +104,21 @@ internal sealed class BriefBinder(NodeReader reader)
             Zone = _fields.Length(cords, BriefKeys.Zone) ?? usual.Zone,
             Device = _fields.Length(cords, BriefKeys.Device) ?? usual.Device,
         };
+    }
+
+    private PlanWeights Weights(YamlMapping root)
+    {
+        PlanWeights weights = PlanWeights.Default;
+        if (root.Find(BriefKeys.Weights) is not { } node || reader.Mapping(node, BriefKeys.Weights, "numbers such as { kinds: 4, parts: 3 }") is not { } map)
+            return weights;
+        reader.CheckKeys(map, BriefKeys.OfWeights, BriefKeys.Weights);
+        foreach (string name in BriefKeys.OfWeights)
+        {
+            if (_fields.Weight(map, name) is { } weight)
+                weights = weights.With(name, weight);
+        }
+
+        return weights;
     }
 
     private bool Required(YamlMapping root, string key, string expected)

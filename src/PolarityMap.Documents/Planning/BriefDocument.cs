@@ -30,6 +30,6 @@ public static class BriefDocument
             return null;
         }
 
-        return new BriefBinder(reader).Bind(top);
+        return new BriefBinder(reader, new BriefPrices(path, source, reader)).Bind(top);
     }
 }

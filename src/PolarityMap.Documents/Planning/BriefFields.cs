@@ -81,6 +81,17 @@ internal sealed class BriefFields(NodeReader reader)
         return null;
     }
 
+    /// <summary>How much a measure counts.</summary>
+    public decimal? Weight(YamlMapping map, string key)
+    {
+        if (map.Find(key) is not { } node || reader.Text(node, key, PlanWeightWords.Expected) is not { } scalar)
+            return null;
+        if (PlanWeightWords.TryParse(scalar.Value, out decimal weight))
+            return weight;
+        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no weight", PlanWeightWords.Expected);
+        return null;
+    }
+
     /// <summary>A share, a length, or both as <c>5 % and 2 m</c>.</summary>
     public Slack? Slack(YamlMapping map, string key)
     {

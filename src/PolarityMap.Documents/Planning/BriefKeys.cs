@@ -31,6 +31,9 @@ public static class BriefKeys
     public const string AdaptersPerPanel = "adapters-per-panel";
     public const string RackUnits = "rack-units";
     public const string PortsPerSwitch = "ports-per-switch";
+    public const string Weights = "weights";
+    public const string Prices = "prices";
+    public const string Currency = "currency";
 
     public const string Label = "label";
     public const string Switches = "switches";
@@ -54,6 +57,7 @@ public static class BriefKeys
     [
         Brief, .. Titles, Networks, Rooms, Outlets, Application, Later, Fibre, Method, Base, Separation, OneCassette, Angled, Spare, Slack, Cords,
         StockLengths, TrunkLegs, ArrayLoss, DuplexLoss, Margin, Limits, CassettesPerPanel, AdaptersPerPanel, RackUnits, PortsPerSwitch,
+        Weights, Prices, Currency,
     ];
 
     public static readonly IReadOnlyList<string> OfNetwork = [Label, Application, Later, Switches, DocumentKeys.Colour, DocumentKeys.Key, DocumentKeys.PlainFits];
@@ -63,6 +67,8 @@ public static class BriefKeys
     public static readonly IReadOnlyList<string> OfOutlets = [Room, Distance, Links];
 
     public static readonly IReadOnlyList<string> OfCords = [Switch, Zone, Device];
+
+    public static IReadOnlyList<string> OfWeights => PlanWeights.Names;
 
     /// <summary>The words for a method.</summary>
     public static readonly IReadOnlyList<string> Methods = [.. PlanMethod.Names, Compare];

@@ -42,6 +42,7 @@ public static class BriefSchema
             WriteOutlets(json);
             WriteChoices(json);
             WriteMeasures(json);
+            WriteComparison(json);
         });
         json.WriteEndObject();
     }
@@ -120,6 +121,29 @@ public static class BriefSchema
         json.Described(BriefKeys.AdaptersPerPanel, "Array adapters side by side in one rack unit.", () => json.Integer(1, 96));
         json.Described(BriefKeys.RackUnits, "Units of a rack.", () => json.Integer(1, 100));
         json.Described(BriefKeys.PortsPerSwitch, "Ports of a switch.", () => json.Integer(1, 4096));
+    }
+
+    private static void WriteComparison(Utf8JsonWriter json)
+    {
+        json.Described(BriefKeys.Weights, "How much each measure counts when plans are compared.", () =>
+        {
+            json.WriteString("type", "object");
+            json.WriteBoolean("additionalProperties", false);
+            json.Object("properties", () =>
+            {
+                foreach (string name in BriefKeys.OfWeights)
+                {
+                    json.Object(name, () =>
+                    {
+                        json.WriteString("type", "number");
+                        json.WriteNumber("minimum", 0);
+                        json.WriteNumber("maximum", PlanWeights.Most);
+                    });
+                }
+            });
+        });
+        json.Described(BriefKeys.Prices, "A price list in the folder of the brief, a parts list with a column 'price'.", () => json.WriteString("type", "string"));
+        json.Described(BriefKeys.Currency, "The currency of the prices, in your own words.", () => json.WriteString("type", "string"));
     }
 
     /// <summary>A mapping from names to attributes; some need none.</summary>

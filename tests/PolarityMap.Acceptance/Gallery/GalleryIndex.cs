@@ -14,7 +14,11 @@ internal sealed record Figure(string Target, params string[] Options)
 /// <summary>A text of the gallery: the call, in the document's folder, that prints it.</summary>
 /// <param name="File">The file, named from the document's folder.</param>
 /// <param name="Call">The call.</param>
-internal sealed record PrintedText(string File, params string[] Call);
+internal sealed record PrintedText(string File, params string[] Call)
+{
+    /// <summary>The drawing that the call writes as well, or null.</summary>
+    public string? Drawing => Call.SkipWhile(w => w != "-o").Skip(1).FirstOrDefault();
+}
 
 /// <summary>A document of the gallery with everything that is made from it.</summary>
 /// <param name="Folder">Its folder inside the gallery.</param>
@@ -69,6 +73,9 @@ internal static class GalleryIndex
 
     /// <summary>A brief that cannot be met.</summary>
     private const string TooFar = "too-far.brief.yml";
+
+    /// <summary>The opera house by every method and base side by side.</summary>
+    private static PrintedText Comparison => new("opera-house.comparison.txt", "plan", Brief, "--compare", "--without-font", "-o", "opera-house.comparison.svg");
 
     /// <summary>Briefs written by hand, in the folder of plans.</summary>
     public static IReadOnlyList<string> Briefs { get; } = [Brief, TooFar];
@@ -132,7 +139,7 @@ internal static class GalleryIndex
         return new GalleryDocument(Planned, name, null, asked ? [link, new Figure($"{name}-overview.svg", "--view", "overview")] : [link])
         {
             Plan = ["plan", Brief, "--method", method.Name, "-o", $"{name}.yaml"],
-            Texts = asked ? [new PrintedText("opera-house.plan.txt", "plan", Brief), new PrintedText("too-far.plan.txt", "plan", TooFar)] : [],
+            Texts = asked ? [new PrintedText("opera-house.plan.txt", "plan", Brief), new PrintedText("too-far.plan.txt", "plan", TooFar), Comparison] : [],
         };
     }
 

@@ -21,7 +21,7 @@ internal static class IndexPage
             - [Arrays, conversions, interfaces](#arrays-conversions-interfaces): other ferrules, breakouts, one fibre both ways, splices.
             - [The faults](#the-faults): for each rule the smallest document that raises it, and the same repaired.
             - [The opera house](#the-opera-house): four separate networks to sixteen desks, as designed and as found on site.
-            - [Planned from a brief](#planned-from-a-brief): the opera house by each method, and a brief that cannot be met.
+            - [Planned from a brief](#planned-from-a-brief): the opera house by each method and all of them side by side, and a brief that cannot be met.
             - [Fault finding](faultfinding/README.md): six cases from what was seen to what to mend.
 
             """);
@@ -62,7 +62,12 @@ internal static class IndexPage
         page.Append($"\n{head}\n\nDocument [{document.File}]({document.Folder}/{document.File}), ");
         page.Append($"report [{document.Report}]({document.Folder}/{document.Report}): {Verdict(made.CheckOf(document).Out)}\n");
         foreach (PrintedText text in document.Texts)
+        {
             page.Append($"\n`polaritymap {string.Join(' ', text.Call)}`: [{text.File}]({document.Folder}/{text.File})\n");
+            if (text.Drawing is { } drawing)
+                page.Append($"\n![{Path.GetFileNameWithoutExtension(drawing)}]({document.Folder}/{drawing})\n");
+        }
+
         foreach (Figure figure in document.Figures)
         {
             page.Append($"\n`polaritymap {string.Join(' ', made.CallOf(figure))}`\n\n");

@@ -91,6 +91,8 @@ internal sealed class MadeGallery
             Outcome printed = Product.Run(folder, text.Call);
             Assert.True(printed.Status < 2, $"{document.Folder}/{text.File} cannot be printed: {printed.Error}");
             _files[$"{document.Folder}/{text.File}"] = printed.Out;
+            if (text.Drawing is { } drawing)
+                _files[$"{document.Folder}/{drawing}"] = File.ReadAllText(Path.Combine(folder, drawing));
         }
 
         foreach (Figure figure in document.Figures)

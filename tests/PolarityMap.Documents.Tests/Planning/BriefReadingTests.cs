@@ -73,6 +73,10 @@ public sealed class BriefReadingTests
     [InlineData("fibre: OM4\n", "", "brief.yaml:1:1: the brief has no 'fibre:'; expected 'fibre:' with a class such as OM4")]
     [InlineData("brief: Small", "breif: Small", "brief.yaml:1:1: a brief has no key 'breif'")]
     [InlineData("stock-lengths: [50 m, 10 m]", "stock-lengths: []", "brief.yaml:18:16: stock-lengths is empty; expected lengths such as [10 m, 25 m, 50 m]")]
+    [InlineData("base: 12", "base: 12\nweights: { kinds: many }", "brief.yaml:15:19: 'many' is no weight; expected a number from 0 to 1000")]
+    [InlineData("base: 12", "base: 12\nweights: { kind: 3 }", "brief.yaml:15:12: weights has no key 'kind'")]
+    [InlineData("base: 12", "base: 12\nprices: ../prices.csv", "brief.yaml:15:9: '../prices.csv' leaves the folder of this document")]
+    [InlineData("base: 12", "base: 12\nprices: [1]", "brief.yaml:15:9: prices names a price list; expected a price list in the folder of the brief, such as 'prices.csv'")]
     public void What_is_wrong_is_told_with_its_place(string right, string wrong, string expected)
     {
         Assert.Contains(right, Small, StringComparison.Ordinal);

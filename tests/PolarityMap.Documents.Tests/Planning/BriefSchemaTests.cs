@@ -33,6 +33,8 @@ public sealed class BriefSchemaTests
     [InlineData("one-cassette: yes", "one-cassette: maybe")]
     [InlineData("room: Stage, ", "")]
     [InlineData("ports-per-switch: 24", "ports-per-switch: 0")]
+    [InlineData("method: compare", "method: compare\nweights: { kinds: -1 }")]
+    [InlineData("method: compare", "method: compare\nweights: { kind: 1 }")]
     [InlineData("cassettes-per-panel", "cassettes-per-pannel")]
     public void What_the_reader_refuses_the_schema_refuses(string right, string wrong)
     {
@@ -52,6 +54,7 @@ public sealed class BriefSchemaTests
         Assert.Equal(Of(BriefKeys.OfRoom), Keys(properties["rooms"]!["additionalProperties"]!));
         Assert.Equal(Of(BriefKeys.OfOutlets), Keys(properties["outlets"]!["additionalProperties"]!));
         Assert.Equal(Of(BriefKeys.OfCords), Keys(properties["cords"]!));
+        Assert.Equal(Of(BriefKeys.OfWeights), Keys(properties["weights"]!));
     }
 
     private static IEnumerable<string> Of(IEnumerable<string> keys) => keys.Order(StringComparer.Ordinal);

@@ -1,0 +1,98 @@
+using PolarityMap.Core.Optics;
+using PolarityMap.Core.Planning;
+using PolarityMap.Core.Plants;
+using PolarityMap.Drawing.Scene;
+using PolarityMap.Drawing.Views.Comparison;
+using Xunit;
+
+namespace PolarityMap.Drawing.Tests.Views.Comparison;
+
+/// <summary>The figure of plans side by side: everything is on it in words, inside the frame, and large enough to read on A4.</summary>
+public sealed class ComparisonSheetTests
+{
+    private static readonly Brief s_plain = Brief("10GBASE-SR", "OM4");
+
+    private static readonly Brief s_full = s_plain with
+    {
+        Networks = [.. s_plain.Networks.Select(n => n with { Later = Application.Find("40GBASE-SR4") })],
+        Prices = new PriceList("EUR without tax", [new PriceLine(123_456.78m) { Kind = "duplex cord" }]),
+        Weights = new PlanWeights(Later: 1, Price: 2),
+        TrunksArePinned = true,
+    };
+
+    public static TheoryData<string> Briefs => ["plain", "full", "single-mode"];
+
+    private static PlanComparison Of(string name) => PlanComparison.Of(name switch { "plain" => s_plain, "full" => s_full, _ => Brief("10GBASE-LR", "OS2") });
+
+    [Theory]
+    [MemberData(nameof(Briefs))]
+    public void Every_word_is_inside_the_frame_and_no_smaller_than_the_least(string name)
+    {
+        foreach (DrawingSheet sheet in new[] { false, true }.SelectMany(set => ComparisonSheets.Draw(Of(name), static _ => true, set)))
+        {
+            Label[] labels = [.. Labels(sheet.Layers.Where(l => l.Id != "frame"))];
+            Assert.All(labels, l => Assert.True(l.CapHeightMm >= CapHeights.Least, l.Text));
+            Assert.All(labels, l => Assert.True(l.Extent() is var e && e.X >= 20 && e.Right <= sheet.WidthMm - 10 && e.Bottom <= sheet.HeightMm - 35, $"{l.Text} at {l.Extent()}"));
+            Assert.DoesNotContain(labels, l => l.Text.Contains('\u2026', StringComparison.Ordinal));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Briefs))]
+    public void No_words_lie_on_others(string name)
+    {
+        foreach (DrawingSheet sheet in ComparisonSheets.Draw(Of(name), static _ => true, asSet: false))
+        {
+            Area[] areas = [.. Labels(sheet.Layers.Where(l => l.Id != "frame")).Where(l => l.Text.Length > 0).Select(l => l.Extent())];
+            for (int i = 0; i < areas.Length; i++)
+            {
+                for (int j = i + 1; j < areas.Length; j++)
+                    Assert.False(areas[i].X < areas[j].Right && areas[j].X < areas[i].Right && areas[i].Y < areas[j].Bottom && areas[j].Y < areas[i].Bottom, $"{areas[i]} and {areas[j]}");
+            }
+        }
+    }
+
+    [Fact]
+    public void Each_plan_and_each_code_that_excludes_one_is_told()
+    {
+        string words = Words(ComparisonSheets.Draw(Of("single-mode"), static _ => false, asSet: false));
+        Assert.Contains("Methods B and U2: M06", words, StringComparison.Ordinal);
+        foreach (int fibres in PlanCandidate.Bases)
+            Assert.Contains($", base {fibres}", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("Arrow:", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_comes_later_and_what_a_price_leaves_out_is_told()
+    {
+        string words = Words(ComparisonSheets.Draw(Of("full"), static _ => true, asSet: false));
+        Assert.Contains("over 2962962.72", words, StringComparison.Ordinal);
+        Assert.Contains("the price list is incomplete", words, StringComparison.Ordinal);
+        Assert.Contains("Prices are left out of the sum", words, StringComparison.Ordinal);
+        Assert.Contains("x Type-B trunk, 24 fibres, 40 m stays", words, StringComparison.Ordinal);
+        Assert.Contains("Arrow: what the brief itself asks for.", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_set_has_sheets_of_A4_only() =>
+        Assert.All(ComparisonSheets.Draw(Of("full"), static _ => true, asSet: true), s => Assert.Equal((297d, 210d), (s.WidthMm, s.HeightMm)));
+
+    private static IEnumerable<Label> Labels(IEnumerable<SceneElement> elements) => elements.SelectMany(e => e switch { SceneGroup group => Labels(group.Children), Label label => [label], _ => [] });
+
+    private static string Words(IEnumerable<DrawingSheet> sheets) => string.Join(' ', sheets.SelectMany(s => Labels(s.Layers)).Select(l => l.Text));
+
+    private static Brief Brief(string application, string fibre)
+    {
+        var place = new SourcePlace("brief", 0, 0);
+        return new Brief
+        {
+            Title = new PlantTitle("Twelve links"),
+            Fibre = FibreClass.Find(fibre)!,
+            Networks = [new BriefNetwork(new Network("house", null, place), "H", Application.Find(application)!)],
+            Rooms = [new BriefRoom("Main", "M", place), new BriefRoom("Stage", "S", place) { Distance = Length.FromMillimetres(40_000) }],
+            Outlets = [new BriefOutlets(new PlannedName("D", 1, 12, ""), 1, [1], place)],
+            ArrayLoss = new Decibel(0.25m),
+            DuplexLoss = new Decibel(0.15m),
+        };
+    }
+}
