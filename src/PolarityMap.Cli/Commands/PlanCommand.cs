@@ -12,7 +12,7 @@ internal sealed class PlanCommand : ICommandFile
 {
     public Command Build(CommandContext context)
     {
-        var brief = new Argument<string>("BRIEF") { Description = "What is wanted: a brief in YAML, such as 'polaritymap new --brief' writes." };
+        var brief = new Argument<string?>("BRIEF") { Description = "What is wanted: a brief in YAML, such as 'polaritymap new --brief' writes.", Arity = ArgumentArity.ZeroOrOne };
         Option<string> format = CommonOptions.Format();
         Option<string?> output = CommonOptions.Output("The plant document to write, with --compare a figure ending in .svg, .pdf or .png; without it nothing is written, only told.");
         var parts = new Option<string?>("--parts") { Description = "Write the parts list to this .csv or .xlsx as well.", HelpName = "PATH" };
@@ -23,6 +23,8 @@ internal sealed class PlanCommand : ICommandFile
         var compare = new Option<bool>("--compare") { Description = "Set every method and base side by side instead, whatever the brief says; -o is a figure then, and --parts a price list to fill in." };
         var weights = new Option<string?>("--weights") { Description = $"How much each measure counts, before what the brief says: {string.Join(", ", PlanWeights.Names)}.", HelpName = "NAME=NUMBER,…" };
         var bare = new Option<bool>("--without-font") { Description = "Leave the font out of an SVG of the comparison, as in 'draw'." };
+        var from = new Option<string?>("--from") { Description = "The plant that is there: plan how it grows to the brief.", HelpName = "PLANT" };
+        var to = new Option<string?>("--to") { Description = "The brief that it is to meet; with --from only.", HelpName = "BRIEF" };
         var force = new Option<bool>("--force") { Description = "Write over files that are there." };
         var command = new Command("plan",
             """
@@ -47,10 +49,15 @@ internal sealed class PlanCommand : ICommandFile
               polaritymap plan brief.yaml --compare
               polaritymap plan brief.yaml --compare --weights kinds=2,idle=5 -o comparison.pdf
               polaritymap plan brief.yaml --compare --method U1 --parts prices.csv
-            """) { brief, format, output, parts, method, array, compare, weights, bare, force };
+              polaritymap plan --from plant.yaml --to brief.yaml -o grown.yaml
+            """) { brief, format, output, parts, method, array, compare, weights, bare, from, to, force };
         command.SetAction(parsed =>
         {
-            string path = parsed.GetValue(brief)!, form = parsed.GetValue(format)!;
+            string form = parsed.GetValue(format)!;
+            string? existing = parsed.GetValue(from);
+            if (existing is not null && parsed.GetValue(compare))
+                throw new CallException("--compare plans anew; leave it out with --from");
+            string path = GrowthCall.Brief(parsed.GetValue(brief), existing, parsed.GetValue(to));
             string? target = parsed.GetValue(output), list = parsed.GetValue(parts);
             if (list is not null)
                 ScheduleFiles.Check(context, list, "parts");
@@ -74,6 +81,8 @@ internal sealed class PlanCommand : ICommandFile
                 read = read with { Method = PlanMethod.Find(asked) };
             if (parsed.GetValue(array) is { } fibres)
                 read = read with { Base = BriefKeys.BaseOf(fibres) };
+            if (existing is not null)
+                return GrowthCall.Run(context, existing, read, form, (target, list));
             PlanResult result = Planner.Plan(read);
             IReadOnlyList<string> written = result.Chosen is { } chosen ? PlanFiles.Write(context, chosen, target, list) : [];
             if (form == "json")

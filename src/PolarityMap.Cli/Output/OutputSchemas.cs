@@ -6,7 +6,7 @@ internal static class OutputSchemas
     /// <summary>The one list of formats, each without its <c>polaritymap/</c>.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        "plant", "strands", "findings", "check", "remedy", "plan", "plan-comparison", "trace", "budget", "separation", "locate",
+        "plant", "strands", "findings", "check", "remedy", "plan", "plan-comparison", "growth", "trace", "budget", "separation", "locate",
         "rules", "limits", "application", "fibre", "deviations", "catalogue", "problems",
     ];
 

@@ -78,6 +78,9 @@ public sealed class AttributeValues
 
     public IReadOnlyList<int> Numbers(string name) => _values.TryGetValue(name, out object? v) ? (IReadOnlyList<int>)v : [];
 
+    /// <summary>Takes one value of another set as it was set there.</summary>
+    internal void Copy(AttributeValues other, string name) => _values[name] = other._values[name];
+
     /// <summary>A value as it was set, or null when it was not given.</summary>
     internal object? Raw(string name) => _values.GetValueOrDefault(name);
 

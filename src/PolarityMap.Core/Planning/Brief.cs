@@ -53,6 +53,12 @@ public sealed record BriefRoom(string Name, string Label, SourcePlace Place)
 
     /// <summary>Name of the first rack; null where there are no racks.</summary>
     public string? Rack { get; init; }
+
+    /// <summary>Units of its racks that are taken already, counted from the top of the first.</summary>
+    public int UnitsTaken { get; init; }
+
+    /// <summary>The highest number that a panel of it has already.</summary>
+    public int PanelsTaken { get; init; }
 }
 
 /// <summary>Outlets that are alike.</summary>

@@ -45,7 +45,7 @@ public static class PlanGenerator
     }
 
     /// <summary>What networks may share by the separation that the brief asks for; nothing is judged of a single one.</summary>
-    private static IReadOnlyList<SharedPlace>? MayShare(Brief brief) => brief.Networks.Count < 2 ? null
+    internal static IReadOnlyList<SharedPlace>? MayShare(Brief brief) => brief.Networks.Count < 2 ? null
         : brief.Separation == SeparationPolicy.Own ? []
         : brief.Networks.Any(n => n.Application.IsParallel) ? [SharedPlace.Sheath, SharedPlace.Cassette, SharedPlace.Array, SharedPlace.Panel]
         : [SharedPlace.Sheath, SharedPlace.Cassette, SharedPlace.Array];

@@ -6,8 +6,8 @@ namespace PolarityMap.Core.Planning;
 /// </summary>
 internal sealed class RackBook(BriefRoom room, int units)
 {
-    private int _used;
-    private int _panels;
+    private int _used = room.UnitsTaken;
+    private int _panels = room.PanelsTaken;
 
     /// <summary>Places parts in panels: for each panel how many of the parts it holds and what its line says.</summary>
     public IEnumerable<(int Count, string Note)> Panels(int parts, int perPanel)

@@ -99,7 +99,7 @@ internal sealed class SegmentPlan
     {
         // Landings at outlets share the panels of the equipment room.
         int all = arrays * _set.Landings, each = Brief.AdaptersPerPanel, panels = (all + each - 1) / each;
-        PlannedName name = PlannedName.Of($"{Network.Label}{_where}-{letter}{(_set.OfOutlet is { } outlet ? $"-{outlet.At(0)}-" : "")}", panels);
+        PlannedName name = PlannedName.Of($"{Network.Label}{_where}-{letter}{(_set.OfOutlet is { } outlet ? $"-{outlet.At(0)}{(panels > 1 ? "-" : "")}" : "")}", panels);
         PlannedFamily family = PlanDraft.Family(_section, name);
         for (int panel = 0; panel < panels; panel++)
         {

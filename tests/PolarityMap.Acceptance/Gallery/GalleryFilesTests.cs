@@ -40,7 +40,7 @@ public sealed class GalleryFilesTests
         var known = new HashSet<string>(MadeGallery.Now.Files.Keys);
         known.UnionWith(GalleryIndex.Documents.Select(d => $"{d.Folder}/{d.File}"));
         known.Add($"{GalleryIndex.FaultFinding}/README.md");
-        known.UnionWith(GalleryIndex.Briefs.Select(b => $"{GalleryIndex.Planned}/{b}"));
+        known.UnionWith(GalleryIndex.Briefs.Concat(GrownGallery.Briefs).Select(b => $"{GalleryIndex.Planned}/{b}"));
         known.UnionWith(GalleryIndex.Cases.SelectMany(c => (string[])[$"{GalleryIndex.FaultFinding}/{c.Name}.seen.yml", $"{GalleryIndex.FaultFinding}/{c.Name}.end.seen.yml"]));
         string[] orphans =
         [

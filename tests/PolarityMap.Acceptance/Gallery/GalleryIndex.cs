@@ -33,6 +33,9 @@ internal sealed record GalleryDocument(string Folder, string Name, string? Writt
     /// <summary>The call of <c>plan</c> that makes the document, or null where it is written by hand or by a rule.</summary>
     public IReadOnlyList<string>? Plan { get; init; }
 
+    /// <summary>What the page says above it, where that is not the method that it was planned with.</summary>
+    public string? Heading { get; init; }
+
     public string File => $"{Name}.yaml";
 
     public string Report => $"{Name}.check.txt";
@@ -128,6 +131,7 @@ internal static class GalleryIndex
             new Figure("as-built-card/", "--view", "card", "--link", "LX-SW/7"),
         ]),
         .. PlanMethod.All.Select(PlannedBy),
+        .. GrownGallery.Documents,
     ];
 
     /// <summary>The opera house planned by one method; with U1, which its own brief asks for, what the program says of both briefs.</summary>

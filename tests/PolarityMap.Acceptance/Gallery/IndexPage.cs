@@ -21,7 +21,7 @@ internal static class IndexPage
             - [Arrays, conversions, interfaces](#arrays-conversions-interfaces): other ferrules, breakouts, one fibre both ways, splices.
             - [The faults](#the-faults): for each rule the smallest document that raises it, and the same repaired.
             - [The opera house](#the-opera-house): four separate networks to sixteen desks, as designed and as found on site.
-            - [Planned from a brief](#planned-from-a-brief): the opera house by each method and all of them side by side, and a brief that cannot be met.
+            - [Planned from a brief](#planned-from-a-brief): the opera house by each method and all of them side by side, a brief that cannot be met, and two plants that grow.
             - [Fault finding](faultfinding/README.md): six cases from what was seen to what to mend.
 
             """);
@@ -48,8 +48,8 @@ internal static class IndexPage
         Head(page, "Planned from a brief", $"The brief is {string.Join(", the one that cannot be met ", GalleryIndex.Briefs.Select(b => $"[{b}]({GalleryIndex.Planned}/{b})"))}.");
         foreach (GalleryDocument document in GalleryIndex.Documents.Where(d => d.Plan is not null))
         {
-            Show(page, made, document, $"### Planned with method {document.Plan![3]}");
-            page.Append($"\nMade by `polaritymap {string.Join(' ', document.Plan)}`\n");
+            Show(page, made, document, document.Heading ?? $"### Planned with method {document.Plan![3]}");
+            page.Append($"\nMade by `polaritymap {string.Join(' ', document.Plan!)}`\n");
         }
 
         return page.ToString();

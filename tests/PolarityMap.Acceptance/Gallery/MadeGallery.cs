@@ -67,7 +67,7 @@ internal sealed class MadeGallery
         string folder = Directory.CreateDirectory(Path.Combine(root, document.Folder)).FullName;
         if (document.Plan is { } plan)
         {
-            foreach (string brief in GalleryIndex.Briefs)
+            foreach (string brief in GalleryIndex.Briefs.Concat(GrownGallery.Briefs))
                 File.Copy(Path.Combine(Repository.Gallery, document.Folder, brief), Path.Combine(folder, brief), overwrite: true);
             Outcome planned = Product.Run(folder, [.. plan]);
             Assert.True(planned.Status == 0, $"{document.Folder}/{document.File} cannot be planned: {planned.Error}{planned.Out}");

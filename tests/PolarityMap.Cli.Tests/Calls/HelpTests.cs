@@ -41,6 +41,8 @@ public sealed class HelpTests
             {
                 bench.Run("new", "--brief", "brief.yaml");
                 File.Delete(bench.Path("plant.yaml"));
+                if (example.Contains("--from", StringComparison.Ordinal))
+                    bench.Run("plan", "brief.yaml", "-o", "plant.yaml");
             }
 
             if (command == "import")

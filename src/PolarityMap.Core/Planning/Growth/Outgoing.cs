@@ -1,0 +1,235 @@
+using PolarityMap.Core.Parts;
+using PolarityMap.Core.Plants;
+using PolarityMap.Core.Schedules;
+
+namespace PolarityMap.Core.Planning.Growth;
+
+/// <summary>
+/// Ends a merge: takes out what nothing needs any more, uses what comes free in place of what would be bought, and gives names.
+/// </summary>
+internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOnlyList<Joint> before, HashSet<Joint> after, List<GrownLink> links)
+{
+    private readonly HashSet<string> _outlets = [.. brief.Outlets.SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(o.Name.At))];
+
+    public GrowthDifference Finish(IReadOnlyList<Joint> put, IReadOnlyList<Network> networks)
+    {
+        var was = before.ToHashSet();
+        HashSet<int> gone = Gone();
+        int made = parts.Count;
+        Dictionary<int, int> reused = Reuse(gone);
+        HashSet<Joint> joints = [.. after.Select(j => Renumbered(j, reused))];
+        GrownLink[] grown = [.. links.Select(l => l.After is null || l.IsKept ? l : l with { After = l.After with { From = Renumbered(l.After.From, reused), To = Renumbered(l.After.To, reused) } })];
+        WaitInAdapters(joints, gone);
+        int[] added = [.. Enumerable.Range(old.Parts.Count, made - old.Parts.Count).Where(p => !reused.ContainsKey(p))];
+        int[] moved = [.. reused.Values.Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
+        Exchange[] exchanged = [.. Exchanged(joints, gone, grown).Distinct()];
+        Name(added, joints, gone);
+        return new GrowthDifference
+        {
+            Parts = parts,
+            OldParts = old.Parts.Count,
+            Before = before,
+            After = [.. before.Concat(put.Select(j => Renumbered(j, reused))).Concat(joints).Distinct().Where(joints.Contains)],
+            Links = grown,
+            Networks = networks,
+            Added = added,
+            Moved = moved,
+            TakenOut = [.. gone.Order()],
+            Exchanged = exchanged,
+            Relabelled = [.. Enumerable.Range(0, old.Parts.Count).Where(p => parts[p].PortNetworks.Count != old.Parts[p].PortNetworks.Count)],
+        };
+    }
+
+    private static Joint Renumbered(Joint joint, Dictionary<int, int> numbers)
+    {
+        PortRef At(PortRef port) => numbers.TryGetValue(port.Part, out int to) ? port with { Part = to } : port;
+        return joint with { A = At(joint.A), B = At(joint.B), Through = joint.Through is { } through ? At(through) : null };
+    }
+
+    private static LinkEnd Renumbered(LinkEnd end, Dictionary<int, int> numbers) =>
+        numbers.TryGetValue(end.Port.Part, out int to) ? end with { Port = end.Port with { Part = to } } : end;
+
+    /// <summary>Parts that had a use and have none: nothing is plugged in any more, or no link ends there, or their network is given up.</summary>
+    private HashSet<int> Gone()
+    {
+        var had = before.SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
+        var linked = links.Where(l => l.After is not null).SelectMany(l => new[] { l.After!.From.Port.Part, l.After.To.Port.Part }).ToHashSet();
+        var wasLinked = old.Links.SelectMany(l => new[] { l.From.Port.Part, l.To.Port.Part }).ToHashSet();
+        var gone = new HashSet<int>();
+        for (int p = 0; p < old.Parts.Count; p++)
+        {
+            Part part = old.Parts[p];
+            bool isGivenUp = part.Network >= 0 && part.PortNetworks.Count == 0 && !brief.Networks.Any(n => n.Name == old.Networks[part.Network].Name);
+            if (isGivenUp || (part.Shape.IsInterface && wasLinked.Contains(p) && !linked.Contains(p)))
+                gone.Add(p);
+        }
+
+        after.RemoveWhere(j => j.Ports.Any(p => gone.Contains(p.Part)));
+        var has = after.SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
+        for (int p = 0; p < old.Parts.Count; p++)
+        {
+            if (had.Contains(p) && !has.Contains(p) && !linked.Contains(p))
+                gone.Add(p);
+        }
+
+        return gone;
+    }
+
+    /// <summary>For new parts that are like one that goes: the one that goes, first one that the same link had.</summary>
+    private Dictionary<int, int> Reuse(HashSet<int> gone)
+    {
+        var reused = new Dictionary<int, int>();
+        var free = new Dictionary<string, List<int>>();
+        foreach (int part in gone.Order())
+        {
+            if (Likeness(old.Parts[part], old.Networks) is not { } like)
+                continue;
+            if (!free.TryGetValue(like, out List<int>? alike))
+                free[like] = alike = [];
+            alike.Add(part);
+        }
+
+        if (free.Count == 0)
+            return reused;
+        IReadOnlyList<Network> networks = GrownNetworks.Of(old, brief, null);
+        Dictionary<PortRef, Joint> at = ByPort(before);
+        ILookup<int, Joint> beside = after.SelectMany(j => j.Ports.Select(p => (p.Part, j))).Distinct().ToLookup(p => p.Part, p => p.j);
+        foreach (int made in Enumerable.Range(old.Parts.Count, parts.Count - old.Parts.Count))
+        {
+            if (Likeness(parts[made], networks) is not { } like || !free.TryGetValue(like, out List<int>? alike))
+                continue;
+            long length = parts[made].Length?.Millimetres ?? 0;
+            HashSet<int> own = [.. beside[made].SelectMany(j => j.Ports).Where(at.ContainsKey).SelectMany(p => at[p].Ports).Select(p => p.Part)];
+            int found = alike.FindIndex(p => own.Contains(p) && Serves(p, length));
+            if (found < 0)
+                found = alike.FindIndex(p => Serves(p, length));
+            if (found < 0)
+                continue;
+            reused[made] = alike[found];
+            gone.Remove(alike[found]);
+            alike.RemoveAt(found);
+        }
+
+        return reused;
+    }
+
+    /// <summary>A cord that is more than twice as long as asked for hangs in the way (common practice).</summary>
+    private bool Serves(int part, long length) => old.Parts[part].Length is not { } l || (l.Millimetres >= length && l.Millimetres <= 2 * length);
+
+    /// <summary>What is equal for parts that may stand for each other; null for those that stay where they are.</summary>
+    private static string? Likeness(Part part, IReadOnlyList<Network> networks)
+    {
+        if (part.Shape.IsInterface || PartFacts.IsLaid(part) || part.PortNetworks.Count > 0 || part.Values is null)
+            return null;
+        string network = part.Network < 0 ? "" : networks[part.Network].Name, room = PartFacts.IsCord(part) ? "" : part.Room ?? "";
+        return $"{part.Kind} {network} {room} {PartFacts.Attributes(part, a => a is "length" or "network" or "room" or "note")}";
+    }
+
+    private static Dictionary<PortRef, Joint> ByPort(IEnumerable<Joint> joints)
+    {
+        var at = new Dictionary<PortRef, Joint>();
+        foreach (Joint joint in joints)
+        {
+            foreach (PortRef port in joint.Ports)
+                at[port] = joint;
+        }
+
+        return at;
+    }
+
+    /// <summary>A laid cable's plug stays in its adapter when the cord on the other side goes.</summary>
+    private void WaitInAdapters(HashSet<Joint> joints, HashSet<int> gone)
+    {
+        var taken = joints.SelectMany(j => j.Ports).ToHashSet();
+        foreach (Joint joint in before.Where(j => !j.IsOpen && j.Through is not null && !joints.Contains(j) && !taken.Contains(j.Through.Value) && !gone.Contains(j.Through.Value.Part)))
+        {
+            foreach (PortRef plug in new[] { joint.A, joint.B })
+            {
+                if (PartFacts.IsLaid(parts[plug.Part]) && !taken.Contains(plug) && !taken.Contains(joint.Through!.Value))
+                {
+                    joints.Add(new Joint(plug, Joint.Nothing, Keying.Aligned) { Through = joint.Through });
+                    taken.Add(plug);
+                    taken.Add(joint.Through.Value);
+                }
+            }
+        }
+    }
+
+    /// <summary>Cords and the like of which an end is plugged in elsewhere.</summary>
+    private IEnumerable<int> Rejoined(IEnumerable<Joint> made, HashSet<int> gone) =>
+        made.SelectMany(j => j.Ports).Select(p => p.Part).Where(p => p < old.Parts.Count && !gone.Contains(p) && PartFacts.IsCord(old.Parts[p])).Distinct();
+
+    private IEnumerable<Exchange> Exchanged(HashSet<Joint> joints, HashSet<int> gone, IEnumerable<GrownLink> grown)
+    {
+        foreach (GrownLink link in grown.Where(l => l is { IsKept: false, After: not null, Before: >= 0 }))
+        {
+            Link was = old.Links[link.Before];
+            foreach ((int from, int to) in new[] { (was.From.Port.Part, link.After!.From.Port.Part), (was.To.Port.Part, link.After.To.Port.Part) })
+            {
+                if (from != to && gone.Contains(from) && to >= old.Parts.Count)
+                    yield return new Exchange(from, to);
+            }
+        }
+
+        Dictionary<PortRef, Joint> then = ByPort(joints);
+        foreach (Joint joint in before)
+        {
+            foreach ((PortRef leg, PortRef other) in new[] { (joint.A, joint.B), (joint.B, joint.A) })
+            {
+                if (leg == Joint.Nothing || !PartFacts.IsLaid(parts[leg.Part]) || gone.Contains(leg.Part) || !then.TryGetValue(leg, out Joint now))
+                    continue;
+                int from = (joint.Through ?? other).Part, to = (now.Through ?? (now.A == leg ? now.B : now.A)).Part;
+                if (from >= 0 && gone.Contains(from) && to >= old.Parts.Count)
+                    yield return new Exchange(from, to);
+            }
+        }
+    }
+
+    /// <summary>The next name like one that is taken: at an outlet with a letter, else the next number.</summary>
+    private string Free(string name, HashSet<string> taken)
+    {
+        bool isOutlets = _outlets.Any(o => name.EndsWith(o, StringComparison.Ordinal));
+        string stem = name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+        for (int n = 2; ; n++)
+        {
+            string free = isOutlets ? $"{name}-{(char)('A' + ((n - 1) % 26))}{(n <= 26 ? "" : n / 26)}" : stem.Length < name.Length ? $"{stem}{n}" : $"{name}-{n}";
+            if (!taken.Contains(free))
+                return free;
+        }
+    }
+
+    /// <summary>A new part has the planner's name unless a part that stays has it; an inline cord is named by its ends.</summary>
+    private void Name(int[] added, HashSet<Joint> joints, HashSet<int> gone)
+    {
+        var names = Enumerable.Range(0, old.Parts.Count).Where(p => !gone.Contains(p)).Select(p => old.Parts[p].Name).ToHashSet();
+        var ports = added.Where(p => parts[p].IsInline).ToDictionary(p => p, _ => new string[2]);
+        foreach (int part in added.Where(p => !parts[p].IsInline))
+        {
+            string name = parts[part].Name;
+            if (!names.Add(name))
+            {
+                name = Free(name, names);
+                names.Add(name);
+            }
+
+            parts[part] = parts[part] with { Name = name };
+        }
+
+        foreach (Joint joint in joints)
+        {
+            foreach ((PortRef cord, PortRef other) in new[] { (joint.A, joint.B), (joint.B, joint.A) })
+            {
+                if (ports.TryGetValue(cord.Part, out string[]? ends) && (joint.Through ?? other) is var at && at.Part >= 0)
+                    ends[cord.Port] = $"{parts[at.Part].Name}/{parts[at.Part].Shape.Ports[at.Port].Name}";
+            }
+        }
+
+        foreach ((int part, string[] ends) in ports)
+            parts[part] = parts[part] with { Name = $"{ends[0]}~{ends[1]}" };
+
+        // What goes gives up its name.
+        var taken = added.Select(p => parts[p].Name).ToHashSet();
+        foreach (int part in gone.Where(p => taken.Contains(parts[p].Name)))
+            parts[part] = parts[part] with { Name = $"{parts[part].Name} (old)" };
+    }
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using PolarityMap.Core.Plants;
+
+namespace PolarityMap.Core.Planning.Growth;
+
+/// <summary>Reads from the notes of parts which places of racks are taken, where the notes are worded as the planner does.</summary>
+internal static partial class TakenPlaces
+{
+    /// <summary>The room with what its parts take.</summary>
+    public static BriefRoom In(BriefRoom room, int units, Plant plant)
+    {
+        int taken = 0, panels = 0;
+        foreach (string note in plant.Parts.Where(p => p.Room == room.Name).Select(p => p.Note).OfType<string>().Distinct())
+        {
+            if (PanelNumber().Match(note) is { Success: true } panel && panel.Groups["label"].Value == room.Label)
+                panels = Math.Max(panels, Number(panel.Groups["number"]));
+            if (room.Rack is not { } rack || Unit().Match(note) is not { Success: true } place)
+                continue;
+            string name = place.Groups["rack"].Value;
+            int before = name == rack ? 0
+                : name.StartsWith(rack + "-", StringComparison.Ordinal) && int.TryParse(name.AsSpan(rack.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out int nth) && nth is > 0 and < 10_000 ? nth - 1 : -1;
+            if (before >= 0 && Number(place.Groups["unit"]) is var unit && unit <= units)
+                taken = Math.Max(taken, (before * units) + units - unit + 1);
+        }
+
+        return room with { UnitsTaken = taken, PanelsTaken = panels };
+    }
+
+    private static int Number(Group digits) => int.Parse(digits.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^Panel (?<label>.+)-P(?<number>[0-9]{1,6})\b", RegexOptions.CultureInvariant)]
+    private static partial Regex PanelNumber();
+
+    [GeneratedRegex(@"\b[Rr]ack (?<rack>.+) unit (?<unit>[0-9]{1,6})\b", RegexOptions.CultureInvariant)]
+    private static partial Regex Unit();
+}
