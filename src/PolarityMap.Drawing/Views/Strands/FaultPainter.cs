@@ -45,7 +45,7 @@ internal sealed class FaultPainter(Sheetful sheetful, int page, PaintScope scope
             // Where paper rims it, a sign stands out from a strand of its own colour.
             Signs.Add(new Circle(x, y, (FaultSign.Size / 2) + rim, Fill: Palette.Paper));
             if (sign.HasCode(_placement.IsTight))
-                Codes.Add(Label.CentredOn(x + (FaultSign.Size / 2) + FaultSign.CodeLead, y, sign.Finding.Rule.Code, CapHeights.Strand, Anchor.Start, Palette.Ink, Underlay.Paper));
+                Codes.Add(Label.CentredOn(x + (FaultSign.Size / 2) + FaultSign.CodeLead, y, sign.Code, CapHeights.Strand, Anchor.Start, Palette.Ink, Underlay.Paper));
         }
 
         Signs.Add(FindingMarks.Of(sign.Finding.Rule.Severity, x, y, FaultSign.Size));
@@ -56,7 +56,7 @@ internal sealed class FaultPainter(Sheetful sheetful, int page, PaintScope scope
     {
         ColumnPlace column = _placement.Columns[sign.Column];
         GutterPlace gutter = _placement.Gutters[sign.Column - 1];
-        string code = sign.Finding.Rule.Code;
+        string code = sign.Code;
         double width = FaultSign.Size + FaultSign.CodeLead + SheetText.Width(code);
         double left = sheetful.OriginX + column.X - gutter.ArrowRight - (gutter.Label / 2) - (width / 2);
         double y = sheetful.OriginY + _placement.Y(sign.Row) - (Measures.Pitch / 2) - FaultSign.AboveKeys + (FaultSign.Size / 2);

@@ -29,10 +29,19 @@ internal enum FaultSpot
 /// <param name="AtLeft">True where the row is at the left edge of its box.</param>
 internal readonly record struct FaultSign(Finding Finding, Way Way, Row Row, FaultSpot Spot, int Column, bool AtLeft)
 {
+    private readonly string? _code;
+
+    /// <summary>The finding's code; of suspects and tests at one place all their codes.</summary>
+    public string Code
+    {
+        get => _code ?? Finding.Rule.Code;
+        init => _code = value;
+    }
+
     /// <summary>Room for the sign and its code, with a little strand at each side.</summary>
     /// <param name="isTight">True where room is short.</param>
     public double Room(bool isTight) =>
-        Measures.Tenths(Lead + Size + Lead + (!HasCode(isTight) ? 0.4 : CodeLead + SheetText.Width(Finding.Rule.Code) + Underlay.Paper.MarginMm));
+        Measures.Tenths(Lead + Size + Lead + (!HasCode(isTight) ? 0.4 : CodeLead + SheetText.Width(Code) + Underlay.Paper.MarginMm));
 
     /// <summary>True for a code beside the sign: where room is short only at suspects and tests, which are nothing without it.</summary>
     public bool HasCode(bool isTight) => !isTight || Finding.Rule.Severity == Severity.Note;
@@ -63,8 +72,8 @@ internal static class FaultSigns
         Dictionary<int, Finding> first = StrandsPainter.FindingByStrand(input.Findings);
         (Finding Finding, HashSet<int> Strands)[] onStrands = [.. located.Select(f => (f, f.Strands.ToHashSet()))];
 
-        // Of several findings at one place the first has the sign; all are told at the foot.
-        var taken = new HashSet<(Row, FaultSpot)>();
+        // Of several findings at one place the first has the sign; all are told at the foot. A test at a suspect is told by both codes.
+        var taken = new Dictionary<(Row, FaultSpot), int>();
         foreach (Way way in layout.Ways)
         {
             foreach ((Finding finding, HashSet<int> strands) in onStrands)
@@ -73,8 +82,10 @@ internal static class FaultSigns
                     continue;
                 foreach (FaultSign sign in Along(way, finding, ReferenceEquals(first.GetValueOrDefault(way.Strand), finding)))
                 {
-                    if (taken.Add((sign.Row, sign.Spot)))
+                    if (taken.TryAdd((sign.Row, sign.Spot), signs.Count))
                         signs.Add(sign);
+                    else
+                        Join(signs, taken[(sign.Row, sign.Spot)], finding);
                 }
             }
         }
@@ -89,6 +100,13 @@ internal static class FaultSigns
 
         signs.RemoveAll(s => s.Spot == FaultSpot.Keys && top[s.Row.Port.Ref] != s);
         return signs;
+    }
+
+    private static void Join(List<FaultSign> signs, int at, Finding further)
+    {
+        FaultSign sign = signs[at];
+        if (sign.Finding.Rule.Severity == Severity.Note && further.Rule.Severity == Severity.Note && !sign.Code.Split(' ').Contains(further.Rule.Code))
+            signs[at] = sign with { Code = $"{sign.Code} {further.Rule.Code}" };
     }
 
     /// <summary>Room that signs take inside the boxes of a column, at one side.</summary>
