@@ -42,8 +42,7 @@ public sealed class SpeedTests(Chromium chromium) : BrowserTest(chromium)
             }
 
             int changes = await page.EvaluateAsync<int>("() => window.changes") / Times;
-            // Other work on the machine only adds to the time of a thread, so the least of them is nearest to what the page takes.
-            Assert.True(milliseconds.Min() < 100, $"{what} took {string.Join(", ", milliseconds.Select(m => $"{m:0}"))} ms");
+            Assert.True(milliseconds.Order().ElementAt(Times / 2) < 100, $"{what} took {string.Join(", ", milliseconds.Select(m => $"{m:0}"))} ms");
             Assert.InRange(changes, 1, 60);
         }
     }
