@@ -1,6 +1,3 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using PolarityMap.Core.Optics;
 using PolarityMap.Core.Planning;
@@ -16,13 +13,7 @@ public static class BriefSchema
     private const string SharePattern = "^ *" + DescriptionSchema.Number + " *% *$";
     private const string SlackPattern = "^ *" + DescriptionSchema.Number + " *(%|mm|cm|m|km|ft)( and " + DescriptionSchema.Number + " *(%|mm|cm|m|km|ft))? *$";
 
-    public static string Text()
-    {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-            WriteRoot(json);
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+    public static string Text() => SchemaJson.Text(WriteRoot);
 
     private static void WriteRoot(Utf8JsonWriter json)
     {

@@ -1,6 +1,3 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using PolarityMap.Core.Optics;
 using PolarityMap.Core.Plants;
@@ -23,13 +20,7 @@ public static class PlantSchema
     /// <summary>A number from 1.3 to 1.7 written as a text.</summary>
     private const string GroupIndexPattern = @"^0*1\.([3-6][0-9]*|70*)$";
 
-    public static string Text()
-    {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-            WriteRoot(json);
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+    public static string Text() => SchemaJson.Text(WriteRoot);
 
     private static void WriteRoot(Utf8JsonWriter json)
     {

@@ -1,3 +1,6 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace PolarityMap.Documents.Schema;
@@ -5,6 +8,15 @@ namespace PolarityMap.Documents.Schema;
 /// <summary>The pieces that the schema is written from again and again.</summary>
 internal static class SchemaJson
 {
+    /// <summary>The text of a schema: indented, with a line feed at each line's end.</summary>
+    public static string Text(Action<Utf8JsonWriter> root)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+            root(json);
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
     public static void Object(this Utf8JsonWriter json, string key, Action body)
     {
         json.WriteStartObject(key);

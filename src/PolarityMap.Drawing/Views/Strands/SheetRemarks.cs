@@ -1,3 +1,4 @@
+using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Strands;
 
@@ -6,8 +7,8 @@ namespace PolarityMap.Drawing.Views.Strands;
 /// <summary>What a sheet says at its foot of things that its lines and boxes do not show.</summary>
 internal static class SheetRemarks
 {
-    /// <summary>More networks than these are not told apart on one sheet.</summary>
-    private const int MostNetworks = 6;
+    /// <summary>More things of a kind than these are not told on one sheet.</summary>
+    private const int MostTold = 6;
 
     public static IEnumerable<string> Of(ViewInput input)
     {
@@ -44,7 +45,7 @@ internal static class SheetRemarks
             strands.Add(input.Traced.NumberOf(strand));
         }
 
-        if (byNetwork.Count < 2 || byNetwork.Count > MostNetworks)
+        if (byNetwork.Count < 2 || byNetwork.Count > MostTold)
             return null;
         return "Networks: " + string.Join("; ", byNetwork.Where(n => n.Key >= 0).Select(n => $"{Words(plant.Networks[n.Key])}: {NumberRanges.Words("strand", [.. n.Value.Order()])}")) + ".";
     }
@@ -75,7 +76,7 @@ internal static class SheetRemarks
         {
             int end = traced.Strands[strand][^1];
             int part = traced.Graph.PartOf(end), start = traced.Graph.FirstPositionOf(part);
-            Core.Parts.Shape shape = traced.Plant.Parts[part].Shape;
+            Shape shape = traced.Plant.Parts[part].Shape;
             if (shape.Inside[end - start] >= 0 || shape.AsMade[end - start] is not (>= 0 and int partner))
                 continue;
             int rest = traced.StrandOf(start + partner);
@@ -83,7 +84,7 @@ internal static class SheetRemarks
                 words.Add($"Strands {traced.NumberOf(strand)} and {traced.NumberOf(rest)} are one fibre, broken in {traced.Plant.Parts[part].Name}.");
         }
 
-        return words.Count is 0 or > MostNetworks ? null : string.Join(' ', words);
+        return words.Count is 0 or > MostTold ? null : string.Join(' ', words);
     }
 
     /// <summary>Plugs that sit in an adapter with nothing at its other side; null without any.</summary>
@@ -101,6 +102,6 @@ internal static class SheetRemarks
         }
 
         string[] here = [.. plant.OpenPlugs.Where(p => parts.Contains(p.Plug.Part)).Select(p => plant.Address(p.Adapter)).Distinct()];
-        return here.Length is 0 or > MostNetworks ? null : $"Open plugs sit in {string.Join(", ", here)}, with nothing at the other side.";
+        return here.Length is 0 or > MostTold ? null : $"Open plugs sit in {string.Join(", ", here)}, with nothing at the other side.";
     }
 }
