@@ -172,6 +172,9 @@ public sealed record Brief
     /// <summary>Where the brief says a thing, by the path of its keys, such as <c>fibre</c> or <c>rooms.Stage.distance</c>.</summary>
     public IReadOnlyDictionary<string, SourcePlace> Places { get; init; } = new Dictionary<string, SourcePlace>();
 
+    /// <summary>For segments of a plant that grows what of them is there; the others are planned as a whole.</summary>
+    internal IReadOnlyDictionary<SegmentKey, SegmentRoom> Segments { get; init; } = new Dictionary<SegmentKey, SegmentRoom>();
+
     /// <summary>How much more than the links of a network is ready to be patched.</summary>
     internal Percentage SpareOf(int network) => Networks[network].Spare ?? Spare;
 
@@ -189,6 +192,15 @@ public sealed record Brief
 
     /// <summary>True where a network has parallel ports now or later.</summary>
     public bool HasParallel => Networks.Any(n => n.Application.IsParallel || n.Later is { IsParallel: true });
+
+    /// <summary>The way in millimetres that a laid cable covers.</summary>
+    /// <param name="outlets">The outlets that it leads to.</param>
+    /// <param name="cable">0 for the first cable of a link, 1 for that from its zone box on.</param>
+    internal long WayOf(BriefOutlets outlets, int cable)
+    {
+        long room = Rooms[outlets.Room].Distance?.Millimetres ?? 0, outlet = outlets.Distance?.Millimetres ?? 0;
+        return Separation == SeparationPolicy.Own ? room + outlet : cable == 0 ? room : outlet;
+    }
 
     /// <summary>Where the brief says something, or the nearest to it.</summary>
     public SourcePlace PlaceOf(string requirement)

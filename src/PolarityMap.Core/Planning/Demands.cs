@@ -21,6 +21,8 @@ internal sealed record LandingSet(
 
     /// <summary>True where the trunks end in a zone box and go on to the outlets.</summary>
     public bool IsGathered { get; init; }
+
+    public SegmentKey Key => new(Network, Room, IsGathered, OfOutlet?.At(0));
 }
 
 /// <summary>Divides the outlets of a brief into sets of landings.</summary>
@@ -38,15 +40,17 @@ internal static class Demands
             Length way = there.Distance ?? default;
             string requirement = $"rooms.{there.Name}.distance";
             BriefOutlets[] served = [.. brief.Outlets.Where(o => o.Room == room && o.Links[network] > 0)];
-            Add(sets, new LandingSet(network, room, way, requirement, 1, 0, [.. served.Where(o => o.Distance is null)], null));
+            Add(brief, sets, new LandingSet(network, room, way, requirement, 1, 0, [.. served.Where(o => o.Distance is null)], null));
             if (brief.Separation == SeparationPolicy.Gathered)
             {
-                Add(sets, new LandingSet(network, room, way, requirement, 1, 0, [.. served.Where(o => o.Distance is not null)], null) { IsGathered = true });
+                Add(brief, sets, new LandingSet(network, room, way, requirement, 1, 0, [.. served.Where(o => o.Distance is not null)], null) { IsGathered = true });
                 continue;
             }
 
-            foreach (BriefOutlets outlets in served.Where(o => o.Distance is not null))
+            foreach (BriefOutlets outlets in brief.Outlets.Where(o => o.Room == room && o.Distance is not null))
             {
+                if (outlets.Links[network] == 0 && !brief.Segments.ContainsKey(new SegmentKey(network, room, false, outlets.Name.At(0))))
+                    continue;
                 long whole = way.Millimetres + outlets.Distance!.Value.Millimetres;
                 sets.Add(new LandingSet(
                     network, room, Length.FromMillimetres(Math.Min(whole, Length.MaxMillimetres)), $"outlets.{outlets.Name}.distance",
@@ -57,10 +61,10 @@ internal static class Demands
         return sets;
     }
 
-    private static void Add(List<LandingSet> sets, LandingSet set)
+    private static void Add(Brief brief, List<LandingSet> sets, LandingSet set)
     {
         int links = set.Outlets.Sum(o => o.Name.Count * o.Links[set.Network]);
-        if (links > 0)
+        if (links > 0 || brief.Segments.ContainsKey(set.Key))
             sets.Add(set with { LinksEach = links });
     }
 }

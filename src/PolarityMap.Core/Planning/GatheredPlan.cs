@@ -12,11 +12,15 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
     private readonly Dictionary<BriefOutlets, Gathering> _duplex = [];
     private readonly Dictionary<BriefOutlets, Legs> _parallel = [];
 
+    private Brief Brief => draft.Brief;
+
     private int Ports => draft.Candidate.Base / 2;
 
     /// <summary>Adds one section with everything between zone box and outlet, when all networks have been taken.</summary>
     public void Add()
     {
+        foreach (BriefOutlets outlets in Brief.Outlets.Where(o => !_duplex.ContainsKey(o) && Brief.Segments.ContainsKey(Gathering.KeyOf(o))))
+            _duplex.Add(outlets, new Gathering(draft, types, outlets));
         if (_duplex.Count + _parallel.Count == 0)
             return;
         PlannedSection section = draft.Section("one cable to each outlet");
@@ -35,13 +39,16 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             if (!_duplex.TryGetValue(outlets, out Gathering? gathering))
                 _duplex.Add(outlets, gathering = new Gathering(draft, types, outlets));
             PortRow devices = NetworkPlan.DeviceRow(draft, types, section, set.Network, outlets);
-            int each = outlets.Links[set.Network], at = gathering.Take(set.Network);
+            int each = outlets.Links[set.Network];
+            ReadOnlySpan<int> places = gathering.Places(set.Network);
 
             // What lies in one array is one run.
             for (int link = 0; link < each;)
             {
-                int together = Math.Min(each - link, Ports - ((at + link) % Ports));
-                gathering.Patch(section, set.Network, (link, together), at + link, zone, done, devices, draft.Candidate.Method.LastCord(2));
+                int together = 1;
+                while (link + together < each && places[link + together] == places[link] + together && places[link + together] % Ports > 0)
+                    together++;
+                gathering.Patch(section, set.Network, (link, together), places[link], zone, done, devices, draft.Candidate.Method.LastCord(2));
                 link += together;
             }
 
@@ -64,17 +71,18 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
         private readonly PlanDraft _draft;
         private readonly PlanTypes _types;
         private readonly BriefOutlets _outlets;
-        private readonly List<int> _networks = [];
+        private readonly int[] _networks;
+        private readonly int[] _places;
         private readonly List<PlannedFamily> _zone = [];
         private readonly List<PlannedFamily> _desk = [];
 
         public Gathering(PlanDraft draft, PlanTypes types, BriefOutlets outlets)
         {
             (_draft, _types, _outlets) = (draft, types, outlets);
-            int links = 0;
-            for (int network = 0; network < outlets.Links.Count; network++)
-                links += draft.Brief.Networks[network].Application.IsParallel ? 0 : outlets.Links[network];
-            int ports = draft.Candidate.Base / 2, arrays = (draft.Brief.Spare.Over(links) + ports - 1) / ports;
+            _networks = [.. outlets.Links.SelectMany((links, network) => Enumerable.Repeat(network, draft.Brief.Networks[network].Application.IsParallel ? 0 : links))];
+            SegmentRoom room = Brief.Segments.GetValueOrDefault(KeyOf(outlets)) ?? SegmentRoom.New(_networks.Length, Brief.Spare, Ports);
+            _places = room.Places(Ports);
+            int arrays = room.AllArrays(Ports);
             for (int array = 0; array < arrays; array++)
             {
                 string after = arrays == 1 ? "" : $"-{(char)('A' + (array % 26))}{(array < 26 ? "" : array / 26)}";
@@ -87,15 +95,10 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
 
         private int Ports => _draft.Candidate.Base / 2;
 
-        /// <summary>Takes the next places of each outlet for a network.</summary>
-        /// <returns>The first place, counted from 0 through the outlet's arrays.</returns>
-        public int Take(int network)
-        {
-            int at = _networks.Count;
-            for (int link = 0; link < _outlets.Links[network]; link++)
-                _networks.Add(network);
-            return at;
-        }
+        public static SegmentKey KeyOf(BriefOutlets outlets) => new(-1, outlets.Room, true, outlets.Name.At(0));
+
+        /// <summary>The places of a network's links at each outlet, counted from 0 through the outlet's arrays.</summary>
+        public ReadOnlySpan<int> Places(int network) => _places.AsSpan(Array.IndexOf(_networks, network), _outlets.Links[network]);
 
         /// <summary>Cords for some links of each outlet that lie in one array.</summary>
         /// <param name="section">Takes the runs.</param>
@@ -141,7 +144,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             PlannedFamily cable = PlanDraft.Family(section, new PlannedPart(_outlets.Name.Around("DC-"), _types.Trunk(length, legs)) { SpareFrom = _zone.Count < legs ? _zone.Count + 1 : 0 });
             for (int array = 0; array < _zone.Count; array++)
             {
-                int[] networks = [.. _networks.Skip(array * Ports).Take(Ports)];
+                int[] networks = [.. _networks.Where((_, link) => _places[link] / Ports == array)];
                 section.FamilyList.Add(_zone[array]);
                 section.FamilyList.Add(_desk[array]);
                 int placed = 0;

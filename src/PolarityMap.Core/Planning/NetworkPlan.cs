@@ -19,9 +19,9 @@ internal sealed class NetworkPlan(PlanDraft draft, PlanTypes types, GatheredPlan
     public void Add()
     {
         List<LandingSet> sets = Demands.Of(Brief, network, from);
-        int links = sets.Sum(s => s.Links);
-        if (links == 0)
+        if (sets.Count == 0)
             return;
+        int links = sets.Sum(s => s.Links);
         BriefRoom room = Brief.Rooms[from];
         bool oneRoom = Brief.Rooms.Count(r => r.Distance is null) == 1;
         PlannedSection section = draft.Section(oneRoom ? Network.Name : $"{Network.Name} from {room.Name}");
@@ -44,6 +44,8 @@ internal sealed class NetworkPlan(PlanDraft draft, PlanTypes types, GatheredPlan
             draft.Refuse(new Refusal(requirement, RefusalCode.Ports, $"{Network.Name} has {links} links from {Brief.Rooms[from].Name}, and {most} {(most == 1 ? "switch" : "switches")} of {each} ports {(most == 1 ? "has" : "have")} {most * each}") { Number = count });
         }
 
+        if (links == 0)
+            return new PortRow(new PlannedFamily(PlannedName.One("")));
         PlannedName name = PlannedName.Of($"{Network.Label}-SW{where}{(where.Length > 0 && count > 1 ? "-" : "")}", count);
         PlannedFamily family = PlanDraft.Family(section, name);
         PlannedType type = types.Switch(network);
@@ -67,6 +69,8 @@ internal sealed class NetworkPlan(PlanDraft draft, PlanTypes types, GatheredPlan
         int start = _taken;
         _taken += set.Links;
         (PortRow near, PortRow far) = new SegmentPlan(draft, types, set, section, alone).Cassettes();
+        if (set.Links == 0)
+            return;
         PlannedStop ports = switches.Stop(start, set.Links);
         section.RunList.Insert(section.RunList.Count - 1, new PlannedRun([ports, Cord(CordPlace.Switch, "A-to-B"), near.Stop()]));
         if (set.IsGathered)
@@ -116,7 +120,7 @@ internal sealed class NetworkPlan(PlanDraft draft, PlanTypes types, GatheredPlan
     /// <summary>The devices at the outlets that a set serves, group by group, in the order of its links.</summary>
     private IEnumerable<(PortRow Devices, BriefOutlets Outlets)> Devices(PlannedSection section, LandingSet set)
     {
-        foreach (BriefOutlets outlets in set.Outlets)
+        foreach (BriefOutlets outlets in set.Outlets.Where(o => o.Links[network] > 0))
             yield return (DeviceRow(draft, types, section, network, outlets), outlets);
     }
 

@@ -35,7 +35,8 @@ internal sealed class SegmentPlan
     public (PortRow Near, PortRow Far) Cassettes()
     {
         int ports = _draft.Candidate.Base / 2;
-        int arrays = (Brief.SpareOf(_set.Network).Over(_set.LinksEach) + ports - 1) / ports;
+        SegmentRoom room = Brief.Segments.GetValueOrDefault(_set.Key) ?? SegmentRoom.New(_set.LinksEach, Brief.SpareOf(_set.Network), ports);
+        int arrays = room.AllArrays(ports);
         PlannedFamily near = InPanels("K", arrays * _set.Landings, NearRoom, _types.Cassette(far: false));
         PlannedFamily far = _set.OfOutlet is null
             ? InPanels("Z", arrays * _set.Landings, _set.Room, _types.Cassette(far: true))
@@ -43,7 +44,7 @@ internal sealed class SegmentPlan
         (PortRow trunks, _) = Trunks(arrays, arrays);
         PortRow nearRears = Each(near, arrays * _set.Landings), farRears = Each(far, arrays * _set.Landings);
         _section.RunList.Add(new PlannedRun([nearRears.Stop("rear"), trunks.Stop(), farRears.Stop("rear")]));
-        return (Fronts(near, arrays, ports), Fronts(far, arrays, ports));
+        return (Fronts(near, arrays, ports, room), Fronts(far, arrays, ports, room));
     }
 
     /// <summary>
@@ -55,7 +56,7 @@ internal sealed class SegmentPlan
     /// </returns>
     public (PortRow Near, PortRow Legs, PortRow? Far, PlannedRun? Spare) Panels()
     {
-        int arrays = Brief.SpareOf(_set.Network).Over(_set.LinksEach), spare = arrays - _set.LinksEach;
+        int arrays = Brief.Segments.GetValueOrDefault(_set.Key)?.Arrays ?? Brief.SpareOf(_set.Network).Over(_set.LinksEach), spare = arrays - _set.LinksEach;
         (PortRow near, PortRow spareNear) = Adapters("P", arrays, _set.LinksEach, NearRoom);
         (PortRow legs, PortRow spareLegs) = Trunks(arrays, _set.LinksEach);
         PortRow? far = null, spareFar = null;
@@ -154,13 +155,13 @@ internal sealed class SegmentPlan
         return row;
     }
 
-    private PortRow Fronts(PlannedFamily family, int arrays, int ports)
+    private PortRow Fronts(PlannedFamily family, int arrays, int ports, SegmentRoom room)
     {
         var row = new PortRow(family);
         for (int landing = 0; landing < _set.Landings; landing++)
         {
-            for (int link = 0; link < _set.LinksEach; link++)
-                row.Add((landing * arrays) + (link / ports), (link % ports) + 1);
+            foreach (int place in room.Places(ports))
+                row.Add((landing * arrays) + (place / ports), (place % ports) + 1);
         }
 
         return row;

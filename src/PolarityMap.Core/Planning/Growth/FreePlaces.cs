@@ -60,8 +60,11 @@ internal sealed class FreePlaces
     /// <summary>True when nothing is plugged in at a port and no link that stays passes it.</summary>
     public bool IsFree(PortRef port) => !_used.Contains(port) && !_joints.ContainsKey(port);
 
-    /// <summary>True when no link passes the leg and neither does what was given away.</summary>
+    /// <summary>True when no link that stays ends at the run and it was not given away.</summary>
     public bool IsFree(FixedRun run) => IsFree(run.Start) && IsFree(run.End);
+
+    /// <summary>True when the cables of a run are as long as a way in millimetres.</summary>
+    public bool IsLong(FixedRun run, long way) => run.Hops.Sum(h => PartFacts.IsLaid(Plant.Parts[h.Part]) ? Plant.Parts[h.Part].Length?.Millimetres ?? 0 : 0) >= way;
 
     /// <summary>Gives ports away.</summary>
     public void Take(IEnumerable<PortRef> ports) => _used.UnionWith(ports);

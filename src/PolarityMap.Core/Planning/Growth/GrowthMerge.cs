@@ -6,27 +6,25 @@ using PolarityMap.Core.Schedules;
 namespace PolarityMap.Core.Planning.Growth;
 
 /// <summary>
-/// Puts new links into a plant: first onto ports of runs that are free, then onto free legs of its cables, and what is left onto
+/// Puts new links into a plant: onto what the supply found for them, then onto free legs of its cables, and what is left onto
 /// new parts, which were planned for these links alone.
 /// </summary>
 /// <param name="brief">The whole brief.</param>
 /// <param name="before">The existing plant, proven.</param>
 /// <param name="ways">The ways of its links.</param>
 /// <param name="services">What the brief asks for, matched.</param>
+/// <param name="supply">What the plant has for them.</param>
 /// <param name="rest">The plant planned for the links that do not stay; null where all do.</param>
-internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] ways, IReadOnlyList<Service> services, CheckReport? rest)
+internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] ways, IReadOnlyList<Service> services, GrowthSupply supply, CheckReport? rest)
 {
     private readonly List<Part> _parts = [.. before.Traced.Plant.Parts];
     private readonly Dictionary<PortRef, PortRef> _map = [];
-    private readonly Dictionary<int, int> _made = [];
-    private readonly Dictionary<int, string> _outlets = [];
-    private readonly HashSet<Joint> _after = [];
+    private readonly HashSet<Joint> _after = [.. supply.After];
     private readonly List<GrownLink> _links = [];
     private readonly List<Joint> _put = [];
     private readonly List<(LinkWay Way, Service Service, HashSet<int> Drawn)> _new = [];
     private readonly Dictionary<PortRef, Joint> _at = [];
-    private Dictionary<PortRef, Joint> _restAt = [];
-    private FreePlaces _free = null!;
+    private readonly FreePlaces _free = supply.Free;
 
     private Plant Old => before.Traced.Plant;
 
@@ -34,22 +32,8 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
 
     public GrowthDifference Merge()
     {
-        Joint[] joints = [.. Old.Matings.Select(m => Joint.Of(m, p => p)), .. Old.OpenPlugs.Select(o => Joint.Of(o, p => p))];
-        _after.UnionWith(joints);
-        var kept = services.Where(s => s.IsKept).ToList();
-        var keptWays = kept.Select(s => ways[s.Before]).ToList();
-        var stays = keptWays.SelectMany(w => w.Matings).Select(m => Joint.Of(m, p => p)).ToHashSet();
-        var keptLinks = kept.Select(s => s.Before).ToHashSet();
-        for (int link = 0; link < ways.Length; link++)
-        {
-            if (!keptLinks.Contains(link))
-                _after.ExceptWith(ways[link].Matings.Where(m => IsLoose(m.A) || IsLoose(m.B)).Select(m => Joint.Of(m, p => p)).Where(j => !stays.Contains(j)));
-        }
-
         var goesOn = services.Select(s => s.Before).ToHashSet();
-        FindOutlets();
-        _free = new FreePlaces(before, _after, keptWays.SelectMany(w => w.Hops).SelectMany(h => new[] { h.In, h.Out }).Where(p => p != Joint.Nothing), _outlets);
-        foreach (Service service in kept)
+        foreach (Service service in services.Where(s => s.IsKept))
             _links.Add(new GrownLink(Name(service), ways[service.Before].Link, service.Before) { IsKept = true });
         if (rest is not null)
             AddRest();
@@ -59,25 +43,10 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
                 _links.Add(new GrownLink(Old.Address(ways[link].Link.To), null, link));
         }
 
-        return new Outgoing(brief, Old, _parts, joints, _after, _links).Finish(_put, GrownNetworks.Of(Old, brief, PlanGenerator.MayShare(brief)));
+        return new Outgoing(brief, Old, _parts, supply.Joints, _after, _links).Finish(_put, GrownNetworks.Of(Old, brief, PlanGenerator.MayShare(brief)));
     }
 
     private string Name(Service service) => service.Device(brief) + (brief.Outlets[service.Group].Links[service.Network] > 1 ? $"/{service.Number + 1}" : "");
-
-    private bool IsLoose(PortRef port) => Old.Parts[port.Part] is var part && (part.Shape.IsInterface || PartFacts.IsCord(part));
-
-    private void FindOutlets()
-    {
-        foreach (Service service in services.Where(s => s.Before >= 0 && brief.Outlets[s.Group].Distance is not null))
-        {
-            if (ways[service.Before].FixedRuns(Old).LastOrDefault() is { } last)
-            {
-                IEnumerable<WayHop> own = brief.Separation == SeparationPolicy.Gathered ? last.TakeLast(3) : last;
-                foreach (WayHop hop in own.Where(h => Old.Parts[h.Part].Shape.IsCable || h == own.Last()))
-                    _outlets[hop.Part] = brief.Outlets[service.Group].Name.At(service.Outlet);
-            }
-        }
-    }
 
     private void AddRest()
     {
@@ -86,8 +55,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
             _new.Add((way, waiting[Rest.Parts[way.Link.To.Port.Part].Name].Dequeue(), []));
         foreach ((LinkWay way, Service service, HashSet<int> drawn) in _new)
             DrawRuns(way, service, drawn);
-        foreach ((LinkWay way, Service service, HashSet<int> drawn) in _new)
-            DrawLegs(way, service, drawn);
+        DrawLegs();
         foreach ((LinkWay way, Service service, _) in _new)
         {
             DrawInterface(way.Link.From.Port, service.Before < 0 ? Joint.Nothing : ways[service.Before].Link.From.Port, device: false);
@@ -132,41 +100,17 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     private void DrawRuns(LinkWay way, Service service, HashSet<int> drawn)
     {
         IReadOnlyList<WayHop>[] runs = [.. way.FixedRuns(Rest)];
-        string network = brief.Networks[service.Network].Name;
         for (int i = 0; i < runs.Length; i++)
         {
+            if (supply.RunOf(service, i) is not { } run)
+                continue;
             IReadOnlyList<WayHop> hops = runs[i];
-            if (Rest.Port(hops[0].In).Face.Family != ConnectorFamily.Duplex)
-                continue;
-            string? outlet = i == runs.Length - 1 && brief.Outlets[service.Group].Distance is not null ? brief.Outlets[service.Group].Name.At(service.Outlet) : null;
-            string kind = FreePlaces.Kind(Rest, hops);
-            FixedRun[] alike = [.. _free.Runs(kind).Where(r => (r.Network is null || r.Network == network) && r.Outlet == outlet && IsLong(r.Hops, service, i))];
-            FixedRun[] free = [.. alike.Where(_free.IsFree)];
-            if (free.Length == 0 || brief.Spare.Over(alike.Length - free.Length + 1) > alike.Length)
-                continue;
-            HashSet<PortRef> own = service.Before < 0 ? [] : [.. ways[service.Before].Hops.SelectMany(h => new[] { h.In, h.Out })];
-            FixedRun best = free.FirstOrDefault(r => own.Contains(r.Start) && own.Contains(r.End)) ?? free[0];
-            _free.Take(best.Hops.SelectMany(h => new[] { h.In, h.Out }));
-            _map[hops[0].In] = best.Start;
-            _map[hops[^1].Out] = best.End;
-            Label(best.Start, network);
-            Label(best.End, network);
-            drawn.UnionWith(Enumerable.Range(0, hops.Count).Select(h => hops[h].Part));
+            _map[hops[0].In] = run.Start;
+            _map[hops[^1].Out] = run.End;
+            Label(run.Start, brief.Networks[service.Network].Name);
+            Label(run.End, brief.Networks[service.Network].Name);
+            drawn.UnionWith(hops.Select(h => h.Part));
         }
-    }
-
-    private bool IsLong(IReadOnlyList<WayHop> hops, Service service, int run)
-    {
-        long laid = hops.Sum(h => PartFacts.IsLaid(Old.Parts[h.Part]) ? Old.Parts[h.Part].Length?.Millimetres ?? 0 : 0);
-        return laid >= Way(service, run);
-    }
-
-    /// <summary>The way that a laid cable covers, the first or the second of a link.</summary>
-    private long Way(Service service, int cable)
-    {
-        BriefOutlets outlets = brief.Outlets[service.Group];
-        long room = brief.Rooms[outlets.Room].Distance?.Millimetres ?? 0, outlet = outlets.Distance?.Millimetres ?? 0;
-        return brief.Separation == SeparationPolicy.Gathered ? cable == 0 ? room : outlet : room + outlet;
     }
 
     /// <summary>A port that belongs to no network of several in one housing is labelled with the one that it is given to.</summary>
@@ -181,58 +125,54 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         _parts[port.Part] = part with { PortNetworks = [.. part.PortNetworks, GrownNetworks.IndexOf(Old, brief, network)], Values = said };
     }
 
-    private void DrawLegs(LinkWay way, Service service, HashSet<int> drawn)
+    /// <summary>Free legs for those that are planned: the link's own first, then any, and for what is spare what is left.</summary>
+    private void DrawLegs()
     {
-        var own = service.Before < 0 ? [] : ways[service.Before].Hops.SelectMany(h => new[] { h.In, h.Out }).ToHashSet();
-        int cable = -1;
-        foreach (WayHop hop in way.Hops.Where(h => PartFacts.IsLaid(Rest.Parts[h.Part])))
+        var fit = new LegFit(before, _free, Rest);
+        foreach ((LinkWay way, Service service, HashSet<int> drawn) in _new)
         {
-            cable++;
-            if (drawn.Contains(hop.Part) || _map.ContainsKey(hop.In))
-                continue;
-            string? outlet = brief.Outlets[service.Group].Distance is not null && (brief.Separation == SeparationPolicy.Own || cable == 1)
-                ? brief.Outlets[service.Group].Name.At(service.Outlet) : null;
-            string? here = FreePlaces.RoomOf(Rest, hop.In, RestAt), there = FreePlaces.RoomOf(Rest, hop.Out, RestAt);
-            FreeLeg[] fitting = [.. _free.Legs.Where(l => !_free.IsUsed(l.Near) && l.Outlet == outlet && Fits(l, hop, Way(service, cable), (here, there)) is not null)];
-            if ((fitting.FirstOrDefault(l => own.Contains(l.Near)) ?? fitting.FirstOrDefault()) is not { } leg)
-                continue;
-            bool turned = Fits(leg, hop, 0, (here, there)) == true;
-            _free.Take([leg.Near, leg.Far]);
-            _map[hop.In] = turned ? leg.Far : leg.Near;
-            _map[hop.Out] = turned ? leg.Near : leg.Far;
+            HashSet<PortRef> own = service.Before < 0 ? [] : [.. ways[service.Before].Hops.SelectMany(h => new[] { h.In, h.Out })];
+            BriefOutlets outlets = brief.Outlets[service.Group];
+            int cable = -1;
+            foreach (WayHop hop in way.Hops.Where(h => PartFacts.IsLaid(Rest.Parts[h.Part])))
+            {
+                cable++;
+                string? outlet = outlets.Distance is not null && (brief.Separation == SeparationPolicy.Own || cable == 1) ? service.OutletName(brief) : null;
+                if (!drawn.Contains(hop.Part) && !_map.ContainsKey(hop.In))
+                    DrawLeg(fit, hop, outlet, brief.WayOf(outlets, cable), own);
+            }
+        }
+
+        foreach (Mating mating in Spare().Where(m => PartFacts.IsLaid(Rest.Parts[m.B.Part])))
+        {
+            PortRef far = mating.B with { Port = mating.B.Port ^ 1 };
+            if (!_map.ContainsKey(mating.B) && Rest.Parts[mating.B.Part].Length is { } length)
+                DrawLeg(fit, new WayHop(mating.B.Part, mating.B, far), null, length.Millimetres, [], l => !supply.IsInRun(l));
         }
     }
 
-    private Joint? RestAt(PortRef port)
+    private void DrawLeg(LegFit fit, WayHop hop, string? outlet, long way, HashSet<PortRef> own, Func<FreeLeg, bool>? only = null)
     {
-        if (_restAt.Count == 0)
-            _restAt = Rest.Matings.Select(m => Joint.Of(m, p => p)).SelectMany(j => new[] { (j.A, j), (j.B, j) }).ToDictionary(p => p.Item1, p => p.j);
-        return _restAt.TryGetValue(port, out Joint joint) ? joint : null;
+        FreeLeg[] fitting = [.. _free.Legs.Where(l => !_free.IsUsed(l.Near) && l.Outlet == outlet && (only is null || only(l)) && fit.Of(l, hop, way) is not null)];
+        if ((fitting.FirstOrDefault(l => own.Contains(l.Near)) ?? fitting.FirstOrDefault()) is not { } leg)
+            return;
+        bool turned = fit.Of(leg, hop, 0) == true;
+        _free.Take([leg.Near, leg.Far]);
+        _map[hop.In] = turned ? leg.Far : leg.Near;
+        _map[hop.Out] = turned ? leg.Near : leg.Far;
     }
 
-    /// <summary>Whether a leg serves in place of a planned one: null where it does not, else whether it has to be turned.</summary>
-    private bool? Fits(FreeLeg leg, WayHop hop, long way, (string? Here, string? There) rooms)
+    /// <summary>The planned matings that no link passes.</summary>
+    private IEnumerable<Mating> Spare()
     {
-        Part old = Old.Parts[leg.Near.Part], planned = Rest.Parts[hop.Part];
-        if (PartFacts.Type(old) != PartFacts.Type(planned) || old.Fibre != planned.Fibre || (old.Length?.Millimetres ?? 0) < way || Network(Old, old) != Network(Rest, planned))
-            return null;
-        string? near = FreePlaces.RoomOf(Old, leg.Near, OldAt), far = FreePlaces.RoomOf(Old, leg.Far, OldAt);
-        PortShape from = Rest.Port(hop.In), to = Rest.Port(hop.Out);
-        if ((near, far) == rooms && IsLike(Old.Port(leg.Near), from) && IsLike(Old.Port(leg.Far), to))
-            return false;
-        return (far, near) == rooms && IsLike(Old.Port(leg.Far), from) && IsLike(Old.Port(leg.Near), to) ? true : null;
+        var onWay = new HashSet<Mating>(_new.SelectMany(n => n.Way.Matings), ReferenceEqualityComparer.Instance);
+        return Rest.Matings.Where(m => !onWay.Contains(m));
     }
-
-    private Joint? OldAt(PortRef port) => before.Traced.MatingAt(before.Traced.Graph.PositionOf(port, 1)) is { } mating ? Joint.Of(mating, p => p) : _free.At(port);
-
-    private static bool IsLike(PortShape a, PortShape b) => a.Base == b.Base && a.Pinned == b.Pinned && a.Polish == b.Polish && a.Face == b.Face;
-
-    private static string Network(Plant plant, Part part) => part.Network < 0 ? "" : plant.Networks[part.Network].Name;
 
     private void DrawInterface(PortRef planned, PortRef own, bool device)
     {
         Part part = Rest.Parts[planned.Part];
-        bool Serves(PortRef port) => _free.IsFree(port) && Old.Parts[port.Part] is var old && old.Kind == part.Kind && old.Room == part.Room && Network(Old, old) == Network(Rest, part)
+        bool Serves(PortRef port) => _free.IsFree(port) && Old.Parts[port.Part] is var old && old.Kind == part.Kind && old.Room == part.Room && LegFit.Network(Old, old) == LegFit.Network(Rest, part)
             && Old.Port(port).Application == Rest.Port(planned).Application && Old.Port(port).Face == Rest.Port(planned).Face && (!device || port == own || old.Name == part.Name);
         PortRef found = own != Joint.Nothing && Serves(own) ? own : Joint.Nothing;
         for (int p = 0; p < Old.Parts.Count && found == Joint.Nothing; p++)
@@ -252,42 +192,21 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     /// <summary>The planned matings that are to be made: all but those inside of runs that are there.</summary>
     private Mating[] Needed()
     {
-        var onWay = new HashSet<Mating>(ReferenceEqualityComparer.Instance);
-        var seen = new HashSet<Mating>(ReferenceEqualityComparer.Instance);
-        var needed = new List<Mating>();
-        foreach ((LinkWay way, _, HashSet<int> drawn) in _new)
-        {
-            foreach (Mating mating in way.Matings)
-            {
-                onWay.Add(mating);
-                if ((!drawn.Contains(mating.A.Part) || !drawn.Contains(mating.B.Part)) && seen.Add(mating))
-                    needed.Add(mating);
-            }
-        }
-
-        // What is spare comes with the cables that are new as a whole.
-        var legs = needed.SelectMany(m => new[] { m.A, m.B }).Where(p => Rest.Parts[p.Part].Kind == "trunk" && !_map.ContainsKey(p)).Select(p => p.Part).ToHashSet();
-        foreach (Mating mating in Rest.Matings.Where(m => !onWay.Contains(m)))
-        {
-            bool IsNew(PortRef port) => !PartFacts.IsLaid(Rest.Parts[port.Part]) || (legs.Contains(port.Part) && !Rest.Parts[port.Part].Shape.Ports.Select((_, n) => port with { Port = n }).Any(_map.ContainsKey));
-            if (IsNew(mating.A) && IsNew(mating.B) && (legs.Contains(mating.A.Part) || legs.Contains(mating.B.Part)))
-                needed.Add(mating);
-        }
+        var there = new HashSet<Mating>(_new.SelectMany(n => n.Way.Matings.Where(m => n.Drawn.Contains(m.A.Part) && n.Drawn.Contains(m.B.Part))), ReferenceEqualityComparer.Instance);
 
         // In the order in which the planner makes them, so that runs stay together.
-        var order = Rest.Matings.Select((m, i) => (m, i)).ToDictionary(p => p.m, p => p.i, (IEqualityComparer<Mating>)ReferenceEqualityComparer.Instance);
-        return [.. needed.OrderBy(m => order[m])];
+        return [.. Rest.Matings.Where(m => !there.Contains(m))];
     }
 
     private void DrawAdapters(IEnumerable<Mating> needed)
     {
-        foreach (PortRef planned in needed.Select(m => m.Through).OfType<PortRef>().Distinct())
+        foreach (PortRef planned in needed.Select(m => m.Through).OfType<PortRef>().Concat(Rest.OpenPlugs.Select(o => o.Adapter)).Distinct())
         {
             Part part = Rest.Parts[planned.Part];
             for (int p = 0; p < Old.Parts.Count && !_map.ContainsKey(planned); p++)
             {
                 Part old = Old.Parts[p];
-                if (old.Kind != part.Kind || old.Room != part.Room || Network(Old, old) != Network(Rest, part) || old.Shape.Ports[0].Keys != part.Shape.Ports[0].Keys)
+                if (old.Kind != part.Kind || old.Room != part.Room || LegFit.Network(Old, old) != LegFit.Network(Rest, part) || old.Shape.Ports[0].Keys != part.Shape.Ports[0].Keys)
                     continue;
                 for (int n = 0; n < old.Shape.Ports.Count; n++)
                 {
@@ -302,26 +221,28 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         }
     }
 
-    /// <summary>Makes the parts that are still missing, a cable with as many legs as it needs.</summary>
+    /// <summary>Makes the parts that are still missing, a cable with as many legs and a panel with as many adapters as it needs.</summary>
     private void Make(Mating[] needed)
     {
-        PortRef[] missing = [.. needed.SelectMany(m => Joint.Of(m, p => p).Ports).Concat(_new.SelectMany(n => new[] { n.Way.Link.From.Port, n.Way.Link.To.Port })).Where(p => !_map.ContainsKey(p)).Distinct()];
-        var bought = missing.Select(p => p.Part).ToHashSet();
-        PortRef[] spare = [.. Rest.OpenPlugs.Where(o => bought.Contains(o.Plug.Part) && !Rest.Parts[o.Plug.Part].Shape.Ports.Select((_, n) => o.Plug with { Port = n }).Any(_map.ContainsKey)).Select(o => o.Adapter).Where(p => !bought.Contains(p.Part))];
-        foreach (IGrouping<int, PortRef> of in missing.Concat(spare).GroupBy(p => p.Part))
+        IEnumerable<PortRef> planned = needed.SelectMany(m => Joint.Of(m, p => p).Ports)
+            .Concat(Rest.OpenPlugs.SelectMany(o => new[] { o.Plug, o.Adapter })).Concat(_new.SelectMany(n => new[] { n.Way.Link.From.Port, n.Way.Link.To.Port }));
+        foreach (IGrouping<int, PortRef> of in planned.Where(p => !_map.ContainsKey(p)).Distinct().GroupBy(p => p.Part))
         {
             Part part = Rest.Parts[of.Key];
             int[] ports = [.. Enumerable.Range(0, part.Shape.Ports.Count)];
-            if (part.Kind == "trunk" && ports.Any(n => _map.ContainsKey(new PortRef(of.Key, n))))
+            int[] legs = [.. of.Select(p => p.Port / 2).Distinct().Order()], adapters = [.. of.Select(p => p.Port).Order()];
+            if (part.Kind == "trunk" && 2 * legs.Length < ports.Length)
             {
-                int[] legs = [.. of.Select(p => p.Port / 2).Distinct().Order()];
-                int most = brief.TrunkLegs.FirstOrDefault(l => l >= legs.Length, part.Shape.Ports.Count / 2);
-                part = WithLegs(part, most, legs.Length);
+                part = WithLegs(part, brief.TrunkLegs.FirstOrDefault(l => l >= legs.Length, legs.Length), legs.Length);
                 ports = [.. legs.SelectMany(l => new[] { 2 * l, (2 * l) + 1 })];
+            }
+            else if (part.Kind == "array panel" && adapters.Length < ports.Length)
+            {
+                part = With(part, v => v.Set("ports", adapters.Length), "ports");
+                ports = adapters;
             }
 
             int made = _parts.Count;
-            _made[of.Key] = made;
             _parts.Add(part with { Network = part.Network < 0 ? -1 : GrownNetworks.IndexOf(Old, brief, Rest.Networks[part.Network].Name), PortNetworks = [.. part.PortNetworks.Select(n => GrownNetworks.IndexOf(Old, brief, Rest.Networks[n].Name))] });
             for (int n = 0; n < ports.Length; n++)
                 _map.TryAdd(new PortRef(of.Key, ports[n]), new PortRef(made, n));
@@ -330,11 +251,23 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
 
     private static Part WithLegs(Part part, int legs, int used)
     {
+        void Set(AttributeValues values)
+        {
+            values.Set("legs", legs);
+            if (used < legs)
+                values.Set("spare", (IReadOnlyList<int>)[.. Enumerable.Range(used + 1, legs - used)]);
+        }
+
+        return With(part, Set, "legs", "spare");
+    }
+
+    /// <summary>A part of another size.</summary>
+    private static Part With(Part part, Action<AttributeValues> set, params string[] names)
+    {
         PartKind kind = PartKinds.Find(part.Kind)!;
-        var values = new AttributeValues(kind.AllAttributes, part.Values!.Defaults).Set("legs", legs);
-        if (used < legs)
-            values.Set("spare", (IReadOnlyList<int>)[.. Enumerable.Range(used + 1, legs - used)]);
-        foreach (string name in part.Values.Given.Where(n => n is not "legs" and not "spare"))
+        var values = new AttributeValues(kind.AllAttributes, part.Values!.Defaults);
+        set(values);
+        foreach (string name in part.Values.Given.Where(n => !names.Contains(n)))
             values.Copy(part.Values, name);
         return part with { Shape = kind.Build(values, [])!, Values = values, SpareLegs = values.Numbers("spare") };
     }

@@ -31,9 +31,10 @@ public static class GrowthPlanner
         PlanCandidate[] tried = known.Length > 0 ? known : open;
         foreach (PlanCandidate candidate in tried)
         {
-            if (!PlanProof.Of(brief, candidate).Serves)
+            PlanProof fresh = PlanProof.Of(brief, candidate);
+            if (!fresh.Serves)
                 continue;
-            GrowthResult grown = Grow(result with { Candidate = candidate }, brief);
+            GrowthResult grown = Grow(result with { Candidate = candidate }, brief, fresh.Report!);
             if (grown.Reason is not null)
                 failed ??= grown;
             else if (best is null || Cost(grown).CompareTo(Cost(best)) < 0)
@@ -62,7 +63,7 @@ public static class GrowthPlanner
         && plant.Parts.Where(p => p.Kind == "cassette" && p.Values?.WiringList("wiring") is null && p.Shape.Ports[^1].Base == candidate.Base)
             .All(p => p.Values!.Word("wiring") is { } w && (w == candidate.Method.NearFor(candidate.Array) || w == candidate.Method.FarFor(candidate.Array)));
 
-    private static GrowthResult Grow(GrowthResult result, Brief brief)
+    private static GrowthResult Grow(GrowthResult result, Brief brief, CheckReport fresh)
     {
         PlanCandidate candidate = result.Candidate!.Value;
         CheckReport before = result.Before;
@@ -72,17 +73,18 @@ public static class GrowthPlanner
         new ServiceMatch(brief, plant, ways).Match(services);
         foreach (Service service in services.Where(s => s.Before >= 0))
             service.IsKept = ServiceKeep.Serves(brief, candidate, plant, ways[service.Before], service);
+        var supply = new GrowthSupply(brief, before, ways, services, fresh, candidate.Base / 2);
         CheckReport? rest = null;
-        if (services.Any(s => !s.IsKept))
+        if (services.Any(s => !s.IsKept) || supply.LacksSpare)
         {
-            if (PlanGenerator.Generate(RestBrief.Of(brief, services, plant), candidate).Planned is not { } planned || PlantAssembly.Of(planned, out _) is not { } fresh)
+            if (PlanGenerator.Generate(RestBrief.Of(brief, services, supply, plant), candidate).Planned is not { } planned || PlantAssembly.Of(planned, out _) is not { } added)
                 return result with { Reason = "the links that are new cannot be planned by themselves" };
-            rest = CheckReport.Of(TracedPlant.Of(fresh));
-            if (rest.Proven < fresh.Links.Count)
+            rest = CheckReport.Of(TracedPlant.Of(added));
+            if (rest.Proven < added.Links.Count)
                 return result with { Reason = $"the links that are new are not proven: {rest.Verdict()}" };
         }
 
-        GrowthDifference difference = new GrowthMerge(brief, before, ways, services, rest).Merge();
+        GrowthDifference difference = new GrowthMerge(brief, before, ways, services, supply, rest).Merge();
         Stage after = Last(difference, brief);
         CheckReport report = after.Report;
         if (report.Findings.Count > 0 || report.Proven < report.Traced.Plant.Links.Count)

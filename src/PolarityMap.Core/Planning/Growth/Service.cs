@@ -37,8 +37,14 @@ internal sealed record Service(int Network, int Group, int Outlet, int Number)
         return services;
     }
 
+    /// <summary>What it is for.</summary>
+    public Application Application(Brief brief) => brief.Networks[Network].Application;
+
+    /// <summary>The name of its outlet.</summary>
+    public string OutletName(Brief brief) => brief.Outlets[Group].Name.At(Outlet);
+
     /// <summary>The name of the device at its outlet.</summary>
-    public string Device(Brief brief) => DeviceName(brief, Network, brief.Outlets[Group].Name.At(Outlet));
+    public string Device(Brief brief) => DeviceName(brief, Network, OutletName(brief));
 
     /// <summary>The name that the planner gives the device of a network at an outlet.</summary>
     public static string DeviceName(Brief brief, int network, string outlet) => $"{brief.Networks[network].Label}-{outlet}";
@@ -90,8 +96,7 @@ internal sealed class ServiceMatch(Brief brief, Plant plant, IReadOnlyList<LinkW
         {
             foreach (Service service in services.Where(s => s.Before < 0))
             {
-                string outlet = brief.Outlets[service.Group].Name.At(service.Outlet);
-                if (!byPart.TryGetValue(byOutlet ? outlet : service.Device(brief), out List<int>? through))
+                if (!byPart.TryGetValue(byOutlet ? service.OutletName(brief) : service.Device(brief), out List<int>? through))
                     continue;
                 int found = through.FindIndex(l => !_taken[l] && IsOn(l, service));
                 if (found < 0)
@@ -117,7 +122,7 @@ internal static class ServiceKeep
 {
     public static bool Serves(Brief brief, PlanCandidate candidate, Plant plant, LinkWay way, Service service)
     {
-        Application application = brief.Networks[service.Network].Application;
+        Application application = service.Application(brief);
         if (way.Link.From.Lane > 0 || way.Link.To.Lane > 0 || !Runs(plant, way.Link.From.Port, application) || !Runs(plant, way.Link.To.Port, application))
             return false;
         BriefOutlets outlets = brief.Outlets[service.Group];
