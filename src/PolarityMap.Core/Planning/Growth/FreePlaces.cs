@@ -2,6 +2,7 @@ using PolarityMap.Core.Checks;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
+using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Core.Planning.Growth;
 
@@ -25,19 +26,21 @@ internal sealed record FreeLeg(PortRef Near, PortRef Far, string? Outlet);
 /// <summary>What of a plant is free for new links once some of its links are gone.</summary>
 internal sealed class FreePlaces
 {
+    private readonly Brief _brief;
     private readonly CheckReport _report;
     private readonly IReadOnlyDictionary<int, string> _outlets;
     private readonly HashSet<PortRef> _used;
     private readonly Dictionary<string, List<FixedRun>> _runs = [];
     private readonly Dictionary<PortRef, Joint> _joints = [];
 
+    /// <param name="brief">The whole brief.</param>
     /// <param name="report">The plant, proven.</param>
     /// <param name="stays">The joints that stay when cords of links that go are taken out.</param>
     /// <param name="used">The ports that links that stay pass.</param>
     /// <param name="outlets">For parts at outlets that have a cable of their own the outlet.</param>
-    public FreePlaces(CheckReport report, IEnumerable<Joint> stays, IEnumerable<PortRef> used, IReadOnlyDictionary<int, string> outlets)
+    public FreePlaces(Brief brief, CheckReport report, IEnumerable<Joint> stays, IEnumerable<PortRef> used, IReadOnlyDictionary<int, string> outlets)
     {
-        (_report, _outlets) = (report, outlets);
+        (_brief, _report, _outlets) = (brief, report, outlets);
         _used = [.. used];
         foreach (Joint joint in stays)
         {
@@ -72,14 +75,33 @@ internal sealed class FreePlaces
     /// <summary>True when links that stay, or that were given it, pass a port.</summary>
     public bool IsUsed(PortRef port) => _used.Contains(port);
 
-    /// <summary>What a run is, in words that are equal for runs that do the same between the same rooms.</summary>
-    public static string Kind(Plant plant, IReadOnlyList<WayHop> hops) => string.Join(" | ", hops.Select(h =>
+    /// <summary>
+    /// What a run is, in words that are equal for runs that serve alike: between the same rooms, over fibre of one class, with or
+    /// without A and B changing places. Where a method or a base is asked for, its parts are the same as well.
+    /// </summary>
+    public static string Kind(TracedPlant traced, IReadOnlyList<WayHop> hops, Brief brief)
     {
-        Part part = plant.Parts[h.Part];
-        PortShape[] arrays = [.. part.Shape.Ports.Where(p => p.Base > 0).Take(1)];
-        string array = arrays.Length == 0 ? "" : $"{arrays[0].Base}";
-        return part.Shape.IsCable ? $"{PartFacts.Type(part)} {array} {part.Fibre?.Name}" : $"{part.Kind} {PartFacts.Type(part)} {array} {arrays.FirstOrDefault()?.Keys} {part.Room}";
-    }));
+        Plant plant = traced.Plant;
+        string ends = $"{plant.Parts[hops[0].Part].Room} | {plant.Parts[hops[^1].Part].Room}", fibre = string.Join(' ', hops.Select(h => plant.Parts[h.Part].Fibre?.Name).OfType<string>().Distinct());
+        string parts = brief.Method is null && brief.Base is null ? "" : string.Join(" | ", hops.Select(h => plant.Parts[h.Part]).Select(part =>
+        {
+            PortShape? array = part.Shape.Ports.FirstOrDefault(p => p.Base > 0);
+            return $"{(brief.Method is null ? part.Kind : PartFacts.Type(part))} {(brief.Base is null ? 0 : array?.Base)} {(part.Shape.IsCable ? null : array?.Keys)}";
+        }));
+        return $"{ends} | {fibre} | {(IsCrossed(traced, hops) ? "A to B" : "A to A")} | {parts}";
+    }
+
+    /// <summary>True when the first position of the duplex port at the one end comes to the second at the other.</summary>
+    private static bool IsCrossed(TracedPlant traced, IReadOnlyList<WayHop> hops)
+    {
+        foreach (int position in traced.Strands[traced.StrandOf(traced.Graph.PositionOf(hops[0].In, 1))])
+        {
+            if (traced.Graph.PlaceOf(position) is var place && place.Port == hops[^1].Out)
+                return place.Position != 1;
+        }
+
+        return false;
+    }
 
     /// <summary>The room that an end of a leg is in: that of what it is mated to, or of the panel between.</summary>
     public static string? RoomOf(Plant plant, PortRef port, Func<PortRef, Joint?> at)
@@ -113,7 +135,7 @@ internal sealed class FreePlaces
 
     private void Add(IReadOnlyList<WayHop> hops)
     {
-        string kind = Kind(Plant, hops);
+        string kind = Kind(_report.Traced, hops, _brief);
         if (!_runs.TryGetValue(kind, out List<FixedRun>? alike))
             _runs[kind] = alike = [];
         int network = Plant.NetworkOf(hops[0].In);

@@ -43,7 +43,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
                 _links.Add(new GrownLink(Old.Address(ways[link].Link.To), null, link));
         }
 
-        return new Outgoing(brief, Old, _parts, supply.Joints, _after, _links).Finish(_put, GrownNetworks.Of(Old, brief, PlanGenerator.MayShare(brief)));
+        return new Outgoing(brief, Old, _parts, supply.Joints, _after, _links).Finish(_put, GrownNetworks.Of(Old, brief));
     }
 
     private string Name(Service service) => service.Device(brief) + (brief.Outlets[service.Group].Links[service.Network] > 1 ? $"/{service.Number + 1}" : "");
@@ -69,8 +69,10 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         }
 
         Mating[] needed = Needed();
+        WaitingAdapters(needed);
         DrawAdapters(needed);
         Make(needed);
+        KeyCords(needed);
         foreach (Mating mating in needed)
             Put(Joint.Of(mating, p => _map[p]));
         foreach (OpenPlug plug in Rest.OpenPlugs.Where(o => _map.ContainsKey(o.Plug) && _map.ContainsKey(o.Adapter)))
@@ -172,9 +174,16 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     private void DrawInterface(PortRef planned, PortRef own, bool device)
     {
         Part part = Rest.Parts[planned.Part];
-        bool Serves(PortRef port) => _free.IsFree(port) && Old.Parts[port.Part] is var old && old.Kind == part.Kind && old.Room == part.Room && LegFit.Network(Old, old) == LegFit.Network(Rest, part)
+        bool Serves(PortRef port, bool anyRoom = false) => _free.IsFree(port) && Old.Parts[port.Part] is var old && old.Kind == part.Kind && (anyRoom || old.Room == part.Room) && LegFit.Network(Old, old) == LegFit.Network(Rest, part)
             && Old.Port(port).Application == Rest.Port(planned).Application && Old.Port(port).Face == Rest.Port(planned).Face && (!device || port == own || old.Name == part.Name);
         PortRef found = own != Joint.Nothing && Serves(own) ? own : Joint.Nothing;
+        if (found == Joint.Nothing && device && own != Joint.Nothing && Serves(own, anyRoom: true))
+        {
+            // The device moves with its outlet.
+            found = own;
+            _parts[own.Part] = With(_parts[own.Part], v => v.Set("room", part.Room!), "room", "note") with { Room = part.Room, Note = null };
+        }
+
         for (int p = 0; p < Old.Parts.Count && found == Joint.Nothing; p++)
         {
             if (!Old.Parts[p].Shape.IsInterface || Old.Parts[p].Kind != part.Kind)
@@ -198,20 +207,37 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         return [.. Rest.Matings.Where(m => !there.Contains(m))];
     }
 
+    /// <summary>A leg that waits in an adapter stays in it.</summary>
+    private void WaitingAdapters(IEnumerable<Mating> needed)
+    {
+        foreach (Mating mating in needed)
+        {
+            if (mating.Through is not { } planned)
+                continue;
+            foreach (PortRef plug in new[] { mating.A, mating.B })
+            {
+                if (_map.TryGetValue(plug, out PortRef there) && _at.TryGetValue(there, out Joint joint) && joint is { IsOpen: true, Through: { } adapter } && IsAlike(adapter, planned))
+                    _map.TryAdd(planned, adapter);
+            }
+        }
+    }
+
+    /// <summary>True for an adapter that serves in place of a planned one.</summary>
+    private bool IsAlike(PortRef there, PortRef planned) => Old.Parts[there.Part] is var old && Rest.Parts[planned.Part] is var part && old.Kind == part.Kind && old.Room == part.Room
+        && LegFit.Network(Old, old) == LegFit.Network(Rest, part) && Old.Port(there).Keys == Rest.Port(planned).Keys && Old.Port(there).Face == Rest.Port(planned).Face;
+
     private void DrawAdapters(IEnumerable<Mating> needed)
     {
         foreach (PortRef planned in needed.Select(m => m.Through).OfType<PortRef>().Concat(Rest.OpenPlugs.Select(o => o.Adapter)).Distinct())
         {
-            Part part = Rest.Parts[planned.Part];
             for (int p = 0; p < Old.Parts.Count && !_map.ContainsKey(planned); p++)
             {
-                Part old = Old.Parts[p];
-                if (old.Kind != part.Kind || old.Room != part.Room || LegFit.Network(Old, old) != LegFit.Network(Rest, part) || old.Shape.Ports[0].Keys != part.Shape.Ports[0].Keys)
+                if (Old.Parts[p].Kind != Rest.Parts[planned.Part].Kind)
                     continue;
-                for (int n = 0; n < old.Shape.Ports.Count; n++)
+                for (int n = 0; n < Old.Parts[p].Shape.Ports.Count; n++)
                 {
                     PortRef port = new(p, n);
-                    if (old.Shape.Ports[n].Face != Rest.Port(planned).Face || !_free.IsFree(port))
+                    if (!IsAlike(port, planned) || !_free.IsFree(port))
                         continue;
                     _map[planned] = port;
                     _free.Take([port]);
@@ -249,6 +275,31 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         }
     }
 
+    /// <summary>A cord of a keyed network carries the key where what it enters does; there may be plain parts in the plant.</summary>
+    private void KeyCords(Mating[] needed)
+    {
+        var keyed = new Dictionary<int, bool[]>();
+        foreach (Mating mating in needed)
+        {
+            foreach ((PortRef cord, PortRef other) in new[] { (mating.A, mating.B), (mating.B, mating.A) })
+            {
+                if (!PartFacts.IsCord(Rest.Parts[cord.Part]) || Rest.Port(cord).Face.Family != ConnectorFamily.Duplex || !_map.TryGetValue(cord, out PortRef made) || made.Part < Old.Parts.Count)
+                    continue;
+                if (!keyed.TryGetValue(made.Part, out bool[]? ends))
+                    keyed[made.Part] = ends = [.. _parts[made.Part].Shape.Ports.Select(p => p.IsKeyed)];
+                PortRef enters = _map[other];
+                if (enters.Part < Old.Parts.Count)
+                    ends[made.Port] = Old.Port(enters).IsKeyed;
+            }
+        }
+
+        foreach ((int part, bool[] ends) in keyed)
+        {
+            if (!ends.SequenceEqual(_parts[part].Shape.Ports.Select(p => p.IsKeyed)))
+                _parts[part] = With(_parts[part], v => v.Set("keyed", ends[0] ? ends[1] ? "both" : "near" : ends[1] ? "far" : "none"), "keyed");
+        }
+    }
+
     private static Part WithLegs(Part part, int legs, int used)
     {
         void Set(AttributeValues values)
@@ -262,7 +313,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     }
 
     /// <summary>A part of another size.</summary>
-    private static Part With(Part part, Action<AttributeValues> set, params string[] names)
+    internal static Part With(Part part, Action<AttributeValues> set, params string[] names)
     {
         PartKind kind = PartKinds.Find(part.Kind)!;
         var values = new AttributeValues(kind.AllAttributes, part.Values!.Defaults);

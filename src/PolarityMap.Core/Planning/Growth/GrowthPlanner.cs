@@ -25,10 +25,12 @@ public static class GrowthPlanner
             return result with { Reason = $"the plant is to be sound before it grows: {before.Verdict()} 'polaritymap remedy' says what to mend" };
         if (plant.Parts.Any(p => p.Values is null))
             return result with { Reason = "the plant has parts that are not described by attributes" };
+        if (Accord.Of(brief, plant, out brief, out IReadOnlyList<string> remarks) is { } against)
+            return result with { Reason = against };
+        result = result with { Brief = brief, Remarks = remarks };
         brief = brief with { TrunksArePinned = plant.Parts.Any(p => p.Kind == "trunk" && p.Shape.Ports[0].Pinned == true) };
-        PlanCandidate[] open = [.. Planner.Candidates(brief)], known = [.. open.Where(c => IsOf(plant, c))];
         GrowthResult? best = null, failed = null;
-        PlanCandidate[] tried = known.Length > 0 ? known : open;
+        PlanCandidate[] tried = Tried(brief, plant);
         foreach (PlanCandidate candidate in tried)
         {
             PlanProof fresh = PlanProof.Of(brief, candidate);
@@ -54,6 +56,19 @@ public static class GrowthPlanner
         PlantTitle title = plant.Title;
         Stage after = Last(best.Difference!, brief);
         return best with { Steps = new WorkOrder(best.Difference!, title, Practice(brief)).Steps(before, after), Compared = tried.Length };
+    }
+
+    /// <summary>
+    /// The candidates that the plant tells of; where the brief asks for others, those of the same method, else those of the same
+    /// base, else all.
+    /// </summary>
+    private static PlanCandidate[] Tried(Brief brief, Plant plant)
+    {
+        PlanCandidate[] open = [.. Planner.Candidates(brief)];
+        var bases = plant.Parts.Where(PartFacts.IsLaid).Select(p => p.Shape.Ports[0].Base).ToHashSet();
+        PlanCandidate[] exact = [.. open.Where(c => IsOf(plant, c))], method = [.. open.Where(c => bases.Any(b => b > 0 && IsOf(plant, c with { Base = b })))];
+        PlanCandidate[] sameBase = [.. open.Where(c => bases.Contains(c.Base))];
+        return new[] { exact, method, sameBase, open }.First(c => c.Length > 0 || c == open);
     }
 
     /// <summary>True when the trunks of a plant are those of a candidate, and its adapters have the keys.</summary>
@@ -87,8 +102,10 @@ public static class GrowthPlanner
         GrowthDifference difference = new GrowthMerge(brief, before, ways, services, supply, rest).Merge();
         Stage after = Last(difference, brief);
         CheckReport report = after.Report;
-        if (report.Findings.Count > 0 || report.Proven < report.Traced.Plant.Links.Count)
-            return result with { Reason = $"what is there and what would be new do not go together: {report.Verdict()} {(report.Findings.Count > 0 ? $"{report.Findings[0].Rule.Code} {report.Findings[0].Message}" : "")}" };
+        var known = before.Findings.Select(f => (f.Rule.Code, f.Message)).ToHashSet();
+        Finding[] raised = [.. report.Findings.Where(f => !known.Contains((f.Rule.Code, f.Message)))];
+        if (raised.Length > 0 || report.Proven < report.Traced.Plant.Links.Count)
+            return result with { Reason = $"what is there and what would be new do not go together: {report.Verdict()}{(raised.Length > 0 ? $" {raised[0].Rule.Code} {raised[0].Message}" : "")}" };
         if (TooManySwitches(brief, difference) is { } reason)
             return result with { Reason = reason };
         PlannedPlant? sketch = PlantSketch.Of(report.Traced.Plant, brief, candidate);

@@ -21,6 +21,12 @@ public sealed record GrowthResult(Brief Brief, CheckReport Before)
     /// <summary>The plant afterwards, proven, as a document would have it.</summary>
     public PlanProof? After { get; init; }
 
+    /// <summary>What is to be known besides: what the brief says otherwise than the plant and does not change.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>Findings that the plant has afterwards and had not before.</summary>
+    public IReadOnlyList<Finding> Raised { get; init; } = [];
+
     /// <summary>True where <see cref="After"/> can be written as a document; a plant by hand may have what the planner's style cannot say.</summary>
     public bool IsWritable { get; init; }
 
@@ -36,7 +42,7 @@ public sealed record GrowthResult(Brief Brief, CheckReport Before)
     public int Compared { get; init; }
 
     /// <summary>True when the new brief is met and every step on the way is proven.</summary>
-    public bool IsMet => After is { Report: { Findings.Count: 0 } report } && report.Proven == report.Traced.Plant.Links.Count && Steps.All(s => s.Proven == s.Live.Count && s.Errors.Count == 0);
+    public bool IsMet => After is { Report: { } report } && Raised.Count == 0 && report.Proven == report.Traced.Plant.Links.Count && Steps.All(s => s.Proven == s.Live.Count && s.Errors.Count == 0);
 
     /// <summary>The sum over the steps of the links that are dark in them.</summary>
     public int DarkLinkSteps => Steps.Sum(s => s.Dark.Count);

@@ -18,11 +18,14 @@ public enum StepKind
 /// <param name="Kind">What it is for.</param>
 public sealed record GrowthStep(int Number, StepKind Kind)
 {
-    /// <summary>Joints that are opened first.</summary>
+    /// <summary>Joints that are opened first, those at interfaces before the others, so that no transmitter shines into an open end.</summary>
     public required IReadOnlyList<Joint> Opened { get; init; }
 
-    /// <summary>Joints that are made then.</summary>
+    /// <summary>Joints that are made then, those at interfaces after the others.</summary>
     public required IReadOnlyList<Joint> Made { get; init; }
+
+    /// <summary>Joints of what carries no light any more, opened when the links are up again.</summary>
+    public required IReadOnlyList<Joint> Cleared { get; init; }
 
     /// <summary>Parts that come, by number.</summary>
     public required IReadOnlyList<int> PartsIn { get; init; }

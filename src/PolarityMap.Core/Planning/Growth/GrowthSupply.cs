@@ -1,6 +1,7 @@
 using PolarityMap.Core.Checks;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
+using PolarityMap.Core.Strands;
 
 namespace PolarityMap.Core.Planning.Growth;
 
@@ -15,7 +16,7 @@ internal sealed class GrowthSupply
     private readonly CheckReport _before;
     private readonly LinkWay[] _ways;
     private readonly IReadOnlyList<Service> _services;
-    private readonly Plant _fresh;
+    private readonly TracedPlant _fresh;
     private readonly int _ports;
     private readonly Dictionary<(Service, int), FixedRun> _runs = [];
     private readonly HashSet<PortRef> _inRuns = [];
@@ -32,22 +33,25 @@ internal sealed class GrowthSupply
     /// <param name="ports">Duplex links in an array.</param>
     public GrowthSupply(Brief brief, CheckReport before, LinkWay[] ways, IReadOnlyList<Service> services, CheckReport fresh, int ports)
     {
-        (_brief, _before, _ways, _services, _fresh, _ports) = (brief, before, ways, services, fresh.Traced.Plant, ports);
+        (_brief, _before, _ways, _services, _fresh, _ports) = (brief, before, ways, services, fresh.Traced, ports);
         _byOutlet = new(() => _segments.Where(s => s.Key.Outlet is not null).ToLookup(s => s.Key.Outlet!));
         Plant old = before.Traced.Plant;
         Joints = [.. old.Matings.Select(m => Joint.Of(m, p => p)), .. old.OpenPlugs.Select(o => Joint.Of(o, p => p))];
         After = [.. Joints];
         Unplug();
         FindOutlets();
-        Free = new FreePlaces(before, After, services.Where(s => s.IsKept).SelectMany(s => ways[s.Before].Hops).SelectMany(h => new[] { h.In, h.Out }).Where(p => p != Joint.Nothing), _outlets);
-        _fit = new LegFit(before, Free, _fresh);
-        var waysOf = LinkWay.Of(fresh).GroupBy(w => _fresh.Parts[w.Link.To.Port.Part].Name).ToDictionary(g => g.Key, g => new Queue<LinkWay>(g));
+        Free = new FreePlaces(brief, before, After, services.Where(s => s.IsKept).SelectMany(s => ways[s.Before].Hops).SelectMany(h => new[] { h.In, h.Out }).Where(p => p != Joint.Nothing), _outlets);
+        _fit = new LegFit(before, Free, Fresh);
+        var waysOf = LinkWay.Of(fresh).GroupBy(w => Fresh.Parts[w.Link.To.Port.Part].Name).ToDictionary(g => g.Key, g => new Queue<LinkWay>(g));
         var needs = services.Select(s => new Need(s, waysOf[s.Device(brief)].Dequeue())).ToList();
         foreach (var of in needs.Where(n => !n.Service.Application(brief).IsParallel).SelectMany(RunsOf).GroupBy(r => (r.Key with { IsGathered = r.Key.Outlet is not null && r.Key.IsGathered }, r.Kind)))
             Supply([.. of]);
+        AbandonRuns();
         foreach (var of in needs.Where(n => n.Service.Application(brief).IsParallel).GroupBy(n => KeyOf(n.Service, brief.Separation == SeparationPolicy.Own)))
             SupplyLegs(of.Key, [.. of]);
     }
+
+    private Plant Fresh => _fresh.Plant;
 
     /// <summary>The joints of the existing plant.</summary>
     public IReadOnlyList<Joint> Joints { get; }
@@ -144,9 +148,9 @@ internal sealed class GrowthSupply
 
     private IEnumerable<Stretch> RunsOf(Need need)
     {
-        IReadOnlyList<WayHop>[] runs = [.. need.Way.FixedRuns(_fresh)];
+        IReadOnlyList<WayHop>[] runs = [.. need.Way.FixedRuns(Fresh)];
         for (int i = 0; i < runs.Length; i++)
-            yield return new Stretch(need.Service, i, KeyOf(need.Service, i == runs.Length - 1), FreePlaces.Kind(_fresh, runs[i]));
+            yield return new Stretch(need.Service, i, KeyOf(need.Service, i == runs.Length - 1), FreePlaces.Kind(_fresh, runs[i], _brief));
     }
 
     /// <summary>Gives free runs to the stretches of a segment, and counts the arrays for the others.</summary>
@@ -196,6 +200,22 @@ internal sealed class GrowthSupply
         }
     }
 
+    /// <summary>
+    /// Runs that links leave and that serve none of the brief's, since they are too short or of another kind: what they end in is
+    /// unplugged, to be used again.
+    /// </summary>
+    private void AbandonRuns()
+    {
+        Plant old = _before.Traced.Plant;
+        var stays = _services.Where(s => s.IsKept).SelectMany(s => _ways[s.Before].Hops).Concat(_runs.Values.SelectMany(r => r.Hops)).SelectMany(h => new[] { h.In, h.Out }).ToHashSet();
+        foreach (Service service in _services.Where(s => s is { IsKept: false, Before: >= 0 }))
+        {
+            LinkWay way = _ways[service.Before];
+            var fixedParts = way.FixedRuns(old).Where(r => !r.Any(h => _inRuns.Contains(h.In) || _inRuns.Contains(h.Out) || stays.Contains(h.In) || stays.Contains(h.Out))).SelectMany(r => r).Select(h => h.Part).ToHashSet();
+            After.ExceptWith(way.Matings.Where(m => fixedParts.Contains(m.A.Part) && fixedParts.Contains(m.B.Part)).Select(m => Joint.Of(m, p => p)));
+        }
+    }
+
     private void Take(Stretch stretch, FixedRun run)
     {
         _runs[(stretch.Service, stretch.Nth)] = run;
@@ -228,7 +248,7 @@ internal sealed class GrowthSupply
     private bool Fits(Need need, FreeLeg leg)
     {
         int cable = 0;
-        foreach (WayHop hop in need.Way.Hops.Where(h => PartFacts.IsLaid(_fresh.Parts[h.Part])))
+        foreach (WayHop hop in need.Way.Hops.Where(h => PartFacts.IsLaid(Fresh.Parts[h.Part])))
         {
             if (_fit.Of(leg, hop, _brief.WayOf(_brief.Outlets[need.Service.Group], cable++)) is not null)
                 return true;

@@ -17,12 +17,15 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         HashSet<int> gone = Gone();
         int made = parts.Count;
         Dictionary<int, int> reused = Reuse(gone);
+        foreach (int cord in reused.Values)
+            after.RemoveWhere(j => j.Ports.Any(p => p.Part == cord));
         HashSet<Joint> joints = [.. after.Select(j => Renumbered(j, reused))];
         GrownLink[] grown = [.. links.Select(l => l.After is null || l.IsKept ? l : l with { After = l.After with { From = Renumbered(l.After.From, reused), To = Renumbered(l.After.To, reused) } })];
         WaitInAdapters(joints, gone);
         int[] added = [.. Enumerable.Range(old.Parts.Count, made - old.Parts.Count).Where(p => !reused.ContainsKey(p))];
         int[] moved = [.. reused.Values.Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
         Exchange[] exchanged = [.. Exchanged(joints, gone, grown).Distinct()];
+        Unspare(joints);
         Name(added, joints, gone);
         return new GrowthDifference
         {
@@ -38,6 +41,19 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
             Exchanged = exchanged,
             Relabelled = [.. Enumerable.Range(0, old.Parts.Count).Where(p => parts[p].PortNetworks.Count != old.Parts[p].PortNetworks.Count)],
         };
+    }
+
+    /// <summary>Legs that are in use now are no spare ones any more.</summary>
+    private void Unspare(IEnumerable<Joint> joints)
+    {
+        foreach (var legs in joints.Where(j => !j.IsOpen).SelectMany(j => j.Ports).Where(p => p.Part < old.Parts.Count && old.Parts[p.Part].SpareLegs.Count > 0).GroupBy(p => p.Part))
+        {
+            var lit = legs.Select(p => (p.Port / 2) + 1).ToHashSet();
+            Part part = parts[legs.Key];
+            int[] spare = [.. part.SpareLegs.Where(l => !lit.Contains(l))];
+            if (spare.Length < part.SpareLegs.Count && part.Values is not null)
+                parts[legs.Key] = GrowthMerge.With(part, v => _ = spare.Length > 0 ? v.Set("spare", (IReadOnlyList<int>)spare) : v, "spare");
+        }
     }
 
     private static Joint Renumbered(Joint joint, Dictionary<int, int> numbers)
@@ -75,46 +91,71 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         return gone;
     }
 
-    /// <summary>For new parts that are like one that goes: the one that goes, first one that the same link had.</summary>
+    /// <summary>
+    /// For new parts that are like one that goes, that lies in store or that hangs at one end: that one, first one that the same link
+    /// had. As many as can be are used again.
+    /// </summary>
     private Dictionary<int, int> Reuse(HashSet<int> gone)
     {
         var reused = new Dictionary<int, int>();
-        var free = new Dictionary<string, List<int>>();
-        foreach (int part in gone.Order())
-        {
-            if (Likeness(old.Parts[part], old.Networks) is not { } like)
-                continue;
-            if (!free.TryGetValue(like, out List<int>? alike))
-                free[like] = alike = [];
-            alike.Add(part);
-        }
-
+        ILookup<string, int> free = gone.Concat(Unused()).Where(p => Likeness(old.Parts[p], old.Networks) is not null).Distinct().Order().ToLookup(p => Likeness(old.Parts[p], old.Networks)!);
         if (free.Count == 0)
             return reused;
-        IReadOnlyList<Network> networks = GrownNetworks.Of(old, brief, null);
+        IReadOnlyList<Network> networks = GrownNetworks.Of(old, brief);
         Dictionary<PortRef, Joint> at = ByPort(before);
         ILookup<int, Joint> beside = after.SelectMany(j => j.Ports.Select(p => (p.Part, j))).Distinct().ToLookup(p => p.Part, p => p.j);
-        foreach (int made in Enumerable.Range(old.Parts.Count, parts.Count - old.Parts.Count))
+        IEnumerable<int> Own(int made) => beside[made].SelectMany(j => j.Ports).Where(at.ContainsKey).SelectMany(p => at[p].Ports).Select(p => p.Part);
+        foreach (var like in Enumerable.Range(old.Parts.Count, parts.Count - old.Parts.Count).GroupBy(p => Likeness(parts[p], networks)).Where(g => g.Key is not null && free.Contains(g.Key)))
         {
-            if (Likeness(parts[made], networks) is not { } like || !free.TryGetValue(like, out List<int>? alike))
-                continue;
-            long length = parts[made].Length?.Millimetres ?? 0;
-            HashSet<int> own = [.. beside[made].SelectMany(j => j.Ports).Where(at.ContainsKey).SelectMany(p => at[p].Ports).Select(p => p.Part)];
-            int found = alike.FindIndex(p => own.Contains(p) && Serves(p, length));
-            if (found < 0)
-                found = alike.FindIndex(p => Serves(p, length));
-            if (found < 0)
-                continue;
-            reused[made] = alike[found];
-            gone.Remove(alike[found]);
-            alike.RemoveAt(found);
+            int[] wanting = [.. like];
+            Dictionary<int, int> own = Pairs(wanting, [.. free[like.Key!]], Own), any = Pairs(wanting, [.. free[like.Key!]], _ => []);
+            foreach ((int made, int there) in own.Count >= any.Count ? own : any)
+            {
+                reused[made] = there;
+                gone.Remove(there);
+            }
         }
 
         return reused;
     }
 
+    /// <summary>Cords that no link passes, and parts that nothing is plugged into: in store, or hanging at one end.</summary>
+    private IEnumerable<int> Unused()
+    {
+        var joined = before.SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
+        var held = before.Where(j => !j.IsOpen).SelectMany(j => j.Ports).GroupBy(p => p.Part).ToDictionary(g => g.Key, g => g.Count());
+        return Enumerable.Range(0, old.Parts.Count).Where(p => !joined.Contains(p) || (PartFacts.IsCord(old.Parts[p]) && held.GetValueOrDefault(p) < 2));
+    }
+
+    /// <summary>
+    /// Pairs of parts: a part's own ones first, then the shortest first. The lengths that serve begin and end later for a longer one,
+    /// so that no other pairing without own ones has more pairs.
+    /// </summary>
+    private Dictionary<int, int> Pairs(int[] wanting, int[] there, Func<int, IEnumerable<int>> own)
+    {
+        var pairs = new Dictionary<int, int>();
+        var left = there.ToHashSet();
+        foreach (int made in wanting)
+        {
+            if (own(made).FirstOrDefault(p => left.Contains(p) && Serves(p, made), -1) is >= 0 and int found && left.Remove(found))
+                pairs[made] = found;
+        }
+
+        int[] sorted = [.. left.OrderBy(p => old.Parts[p].Length?.Millimetres ?? 0).ThenBy(p => p)];
+        int next = 0;
+        foreach (int made in wanting.Where(m => !pairs.ContainsKey(m)).OrderBy(m => parts[m].Length?.Millimetres ?? 0).ThenBy(m => m))
+        {
+            while (next < sorted.Length && (old.Parts[sorted[next]].Length?.Millimetres ?? long.MaxValue) < (parts[made].Length?.Millimetres ?? 0))
+                next++;
+            if (next < sorted.Length && Serves(sorted[next], made))
+                pairs[made] = sorted[next++];
+        }
+
+        return pairs;
+    }
+
     /// <summary>A cord that is more than twice as long as asked for hangs in the way (common practice).</summary>
-    private bool Serves(int part, long length) => old.Parts[part].Length is not { } l || (l.Millimetres >= length && l.Millimetres <= 2 * length);
+    private bool Serves(int part, int made) => old.Parts[part].Length is not { } l || (parts[made].Length?.Millimetres ?? 0) is var length && l.Millimetres >= length && l.Millimetres <= 2 * length;
 
     /// <summary>What is equal for parts that may stand for each other; null for those that stay where they are.</summary>
     private static string? Likeness(Part part, IReadOnlyList<Network> networks)
@@ -122,7 +163,7 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         if (part.Shape.IsInterface || PartFacts.IsLaid(part) || part.PortNetworks.Count > 0 || part.Values is null)
             return null;
         string network = part.Network < 0 ? "" : networks[part.Network].Name, room = PartFacts.IsCord(part) ? "" : part.Room ?? "";
-        return $"{part.Kind} {network} {room} {PartFacts.Attributes(part, a => a is "length" or "network" or "room" or "note")}";
+        return $"{part.Kind} {network} {room} {PartFacts.Attributes(part, a => a is "length" or "network" or "room" or "note" or "jacket")}";
     }
 
     private static Dictionary<PortRef, Joint> ByPort(IEnumerable<Joint> joints)

@@ -36,7 +36,7 @@ internal static class RestBrief
         {
             Outlets = outlets,
             Segments = supply.Segments,
-            Rooms = [.. brief.Rooms.Select(r => TakenPlaces.In(r, brief.RackUnits, plant))],
+            Rooms = [.. brief.Rooms.Select(r => TakenPlaces.In(r, brief.RackUnits, plant, isKnown: brief.Places.ContainsKey($"rooms.{r.Name}.rack")))],
             TrunksArePinned = brief.TrunksArePinned || brief.HasParallel,
             Networks = [.. brief.Networks.Select(n => n with { Later = null, Switches = null })],
         };

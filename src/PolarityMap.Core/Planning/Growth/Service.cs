@@ -1,4 +1,5 @@
 using PolarityMap.Core.Optics;
+using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
 
@@ -126,22 +127,41 @@ internal static class ServiceKeep
         if (way.Link.From.Lane > 0 || way.Link.To.Lane > 0 || !Runs(plant, way.Link.From.Port, application) || !Runs(plant, way.Link.To.Port, application))
             return false;
         BriefOutlets outlets = brief.Outlets[service.Group];
-        long needed = (brief.Rooms[outlets.Room].Distance?.Millimetres ?? 0) + (outlets.Distance?.Millimetres ?? 0), laid = 0;
+        BriefRoom room = brief.Rooms[outlets.Room];
+        if (!IsIn(plant, way.Link.To.Port, room.Name) || !IsIn(plant, way.Link.From.Port, brief.Rooms[room.From].Name))
+            return false;
+        long needed = (room.Distance?.Millimetres ?? 0) + (outlets.Distance?.Millimetres ?? 0), laid = 0;
         foreach (Part part in way.Hops.Select(h => plant.Parts[h.Part]))
         {
-            if (part.Fibre is { } fibre && fibre != brief.Fibre)
+            if (part.Fibre is { } fibre && (fibre.Core != brief.Fibre.Core || fibre.Rank < brief.Fibre.Rank))
+                return false;
+            if (brief.Method is not null && !IsOfMethod(candidate, part))
                 return false;
             if (brief.Base is not null && part.Shape.Ports.Any(p => p.Base > 0 && p.Base != candidate.Base && !part.Shape.IsInterface))
                 return false;
             if (!PartFacts.IsLaid(part))
                 continue;
             laid += part.Length?.Millimetres ?? 0;
-            if (brief.Method is not null && part.Values?.Word("type") is { } map && map != candidate.Method.TrunkFor(candidate.Array))
-                return false;
         }
 
         return laid >= needed;
     }
+
+    private static bool IsIn(Plant plant, PortRef end, string room) => plant.Parts[end.Part].Room is not { } there || there == room;
+
+    /// <summary>True for a trunk, cassette or panel as the method has it, and for everything else.</summary>
+    private static bool IsOfMethod(PlanCandidate candidate, Part part)
+    {
+        if (PartFacts.IsLaid(part))
+            return part.Values?.Word("type") is not { } map || map == candidate.Method.TrunkFor(ArrayOf(part, candidate));
+        if (part.Shape.IsInterface || part.Shape.IsCable)
+            return true;
+        if (part.Values?.WiringList("wiring") is null && part.Values?.Word("wiring") is { } wiring && wiring != candidate.Method.NearFor(ArrayOf(part, candidate)) && wiring != candidate.Method.FarFor(ArrayOf(part, candidate)))
+            return false;
+        return part.Shape.Ports.All(p => p.Keys is not { } keys || keys == candidate.Method.Keys);
+    }
+
+    private static ArrayBase ArrayOf(Part part, PlanCandidate candidate) => part.Shape.Ports.Max(p => p.Base) is var fibres && PlanCandidate.Bases.Contains(fibres) ? ArrayBase.Of(fibres) : candidate.Array;
 
     private static bool Runs(Plant plant, PortRef port, Application application) => plant.Port(port).Application == application;
 }

@@ -8,15 +8,21 @@ namespace PolarityMap.Core.Planning.Growth;
 internal static partial class TakenPlaces
 {
     /// <summary>The room with what its parts take.</summary>
-    public static BriefRoom In(BriefRoom room, int units, Plant plant)
+    /// <param name="room">The room.</param>
+    /// <param name="units">Units of a rack.</param>
+    /// <param name="plant">The plant that is there.</param>
+    /// <param name="isKnown">True where the brief names the rack; else a room whose parts tell no places is planned without any.</param>
+    public static BriefRoom In(BriefRoom room, int units, Plant plant, bool isKnown)
     {
         int taken = 0, panels = 0;
+        bool isTold = !plant.Parts.Any(p => p.Room == room.Name);
         foreach (string note in plant.Parts.Where(p => p.Room == room.Name).Select(p => p.Note).OfType<string>().Distinct())
         {
             if (PanelNumber().Match(note) is { Success: true } panel && panel.Groups["label"].Value == room.Label)
                 panels = Math.Max(panels, Number(panel.Groups["number"]));
             if (room.Rack is not { } rack || Unit().Match(note) is not { Success: true } place)
                 continue;
+            isTold = true;
             string name = place.Groups["rack"].Value;
             int before = name == rack ? 0
                 : name.StartsWith(rack + "-", StringComparison.Ordinal) && int.TryParse(name.AsSpan(rack.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out int nth) && nth is > 0 and < 10_000 ? nth - 1 : -1;
@@ -24,7 +30,7 @@ internal static partial class TakenPlaces
                 taken = Math.Max(taken, (before * units) + units - unit + 1);
         }
 
-        return room with { UnitsTaken = taken, PanelsTaken = panels };
+        return room with { UnitsTaken = taken, PanelsTaken = panels, Rack = isTold || isKnown ? room.Rack : null };
     }
 
     private static int Number(Group digits) => int.Parse(digits.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);

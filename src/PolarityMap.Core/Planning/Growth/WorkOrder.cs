@@ -84,13 +84,16 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
         _parts.ExceptWith(go);
 
         _onNew.UnionWith(Enumerable.Range(0, _ways.Length).Where(l => difference.Links[l] is { IsKept: false, After: not null } && !_onNew.Contains(l) && _ways[l].IsSubsetOf(_joints)));
+        HashSet<PortRef> needed = [.. cut.Made.SelectMany(j => j.Ports)];
+        bool[] first = [.. cut.Opened.Select(j => kind != StepKind.CutOver || IsAtInterface(j) || j.Ports.Any(needed.Contains))];
         _ended.UnionWith(wereLive.Where((l, i) => !litMeanwhile[i] && difference.Links[l].After is null));
         _live = [.. Enumerable.Range(0, difference.Links.Count).Where(l => !_ended.Contains(l) && (difference.Links[l].Before >= 0 || _onNew.Contains(l)))];
         bool[] proven = Proven(_live, touched, out CheckReport report);
         _steps.Add(new GrowthStep(_steps.Count + 1, kind)
         {
-            Opened = cut.Opened,
-            Made = cut.Made,
+            Opened = [.. cut.Opened.Where((_, i) => first[i]).OrderBy(j => !IsAtInterface(j))],
+            Made = [.. cut.Made.OrderBy(IsAtInterface)],
+            Cleared = [.. cut.Opened.Where((_, i) => !first[i])],
             PartsIn = come,
             PartsOut = go,
             Dark = [.. wereLive.Where((l, i) => !litMeanwhile[i] && difference.Links[l].After is not null)],

@@ -67,8 +67,10 @@ public sealed class GrowthPropertyTests
         foreach (GrowthStep step in result.Steps)
         {
             Assert.All(step.Opened, j => Assert.True(joints.Remove(j), why));
+            InOrder(difference, step, why);
             Assert.All(step.PartsIn, p => Assert.True(parts.Add(p), why));
             Assert.All(step.Made, j => Assert.True(joints.Add(j), why));
+            Assert.All(step.Cleared, j => Assert.True(joints.Remove(j), why));
             Assert.All(step.PartsOut, p => Assert.True(parts.Remove(p), why));
             Assert.Equal(joints.Sum(j => j.Ports.Count()), joints.SelectMany(j => j.Ports).Distinct().Count());
             Assert.All(joints.SelectMany(j => j.Ports), p => Assert.Contains(p.Part, parts));
@@ -82,6 +84,16 @@ public sealed class GrowthPropertyTests
         Assert.Equal(dark.Length, dark.Distinct().Count());
         Assert.Subset(changed.ToHashSet(), dark.ToHashSet());
         Assert.Equal(result.After!.Report!.Traced.Plant.Parts.Count, parts.Count);
+    }
+
+    /// <summary>Plugs at interfaces go out before any other and come in after all others; a port that is plugged into is free by then.</summary>
+    private static void InOrder(GrowthDifference difference, GrowthStep step, string why)
+    {
+        bool IsAtInterface(Joint j) => j.Ports.Any(p => difference.Parts[p.Part].Shape.IsInterface);
+        Assert.True(step.Opened.SkipWhile(IsAtInterface).All(j => !IsAtInterface(j)), why);
+        Assert.True(step.Made.SkipWhile(j => !IsAtInterface(j)).All(IsAtInterface), why);
+        Assert.DoesNotContain(step.Cleared, IsAtInterface);
+        Assert.Empty(step.Cleared.SelectMany(j => j.Ports).Intersect(step.Made.SelectMany(j => j.Ports)));
     }
 
     /// <summary>Counted apart from the planner: every outlet of the brief has its links, of the right application, and no other link is there.</summary>
