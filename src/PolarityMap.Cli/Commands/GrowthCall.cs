@@ -34,7 +34,7 @@ internal static class GrowthCall
 
         if (result is { IsMet: true, IsWritable: false } && targets.Document is not null)
             throw new CallException($"the plant afterwards cannot be written as a document: '{plant}' has as-built differences, single positions, cables with unlike ends or the like; leave -o out to see what to do");
-        IReadOnlyList<string> written = result is { IsMet: true, IsWritable: true } ? PlanFiles.Write(context, result.After!, targets.Document, targets.Parts) : [];
+        IReadOnlyList<string> written = result is { IsMet: true, IsWritable: true } ? PlanFiles.Write(context, result.After!, targets.Document, targets.Parts, GrowthParts.List(result, result.Difference!.Added)) : [];
         if (format == "json")
             GrowthJson.Write(result, written, context.Out);
         else

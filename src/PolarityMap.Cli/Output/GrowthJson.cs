@@ -33,6 +33,7 @@ internal static class GrowthJson
             json.WriteNullValue();
         }
 
+        WriteWords(json, "remarks", result.Remarks);
         json.WriteString("searched", GrowthWords.Searched);
         WriteWords(json, "cautions", GrowthWords.Cautions);
         WriteWords(json, "written", written);
@@ -46,9 +47,10 @@ internal static class GrowthJson
         {
             json.WriteStartObject();
             json.WriteString("name", link.Name);
+            json.WriteString("asked", link.Asked);
             json.WriteBoolean("untouched", link.IsKept);
             WriteEnds(json, "before", link.Before < 0 ? null : [old.Address(old.Links[link.Before].From), old.Address(old.Links[link.Before].To)]);
-            WriteEnds(json, "after", link.After is { } now ? [Address(difference, now.From.Port), Address(difference, now.To.Port)] : null);
+            WriteEnds(json, "after", link.After is { } now ? [GrowthWords.Address(difference, now.From.Port), GrowthWords.Address(difference, now.To.Port)] : null);
             json.WriteEndObject();
         }
 
@@ -68,6 +70,16 @@ internal static class GrowthJson
 
         json.WriteEndArray();
         WriteWords(json, "relabelled", difference.Relabelled.Select(p => difference.Parts[p].Name));
+        json.WriteStartArray("labels");
+        foreach (int cord in difference.Moved.Where(p => difference.Parts[p] is { IsInline: true } part && part.Shape.IsCable))
+        {
+            json.WriteStartObject();
+            json.WriteString("old", difference.Parts[cord].Name);
+            json.WriteString("new", GrowthWords.Label(difference, cord));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteNumber("darkLinkSteps", result.DarkLinkSteps);
         json.WriteStartArray("steps");
         foreach (GrowthStep step in result.Steps)
@@ -85,6 +97,7 @@ internal static class GrowthJson
         WriteWords(json, "partsOut", step.PartsOut.Select(p => difference.Parts[p].Name));
         WriteWords(json, "partsIn", step.PartsIn.Select(p => difference.Parts[p].Name));
         WriteJoints(json, "plugIn", difference, step.Made);
+        WriteJoints(json, "thenUnplug", difference, step.Cleared);
         WriteWords(json, "dark", step.Dark.Select(l => difference.Links[l].Name));
         WriteWords(json, "ended", step.Ended.Select(l => difference.Links[l].Name));
         WriteWords(json, "up", step.Up.Select(l => difference.Links[l].Name));
@@ -100,16 +113,14 @@ internal static class GrowthJson
         foreach (Joint joint in joints)
         {
             json.WriteStartObject();
-            json.WriteString("a", Address(difference, joint.A));
-            json.WriteString("b", joint.IsOpen ? null : Address(difference, joint.B));
-            json.WriteString("adapter", joint.Through is { } adapter ? Address(difference, adapter) : null);
+            json.WriteString("a", GrowthWords.Address(difference, joint.A));
+            json.WriteString("b", joint.IsOpen ? null : GrowthWords.Address(difference, joint.B));
+            json.WriteString("adapter", joint.Through is { } adapter ? GrowthWords.Address(difference, adapter) : null);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     }
-
-    private static string Address(GrowthDifference difference, PortRef port) => $"{difference.Parts[port.Part].Name}/{difference.Parts[port.Part].Shape.Ports[port.Port].Name}";
 
     private static void WriteLots(Utf8JsonWriter json, string name, GrowthDifference difference, IReadOnlyList<int> parts)
     {

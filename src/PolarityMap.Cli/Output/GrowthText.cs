@@ -1,3 +1,4 @@
+using PolarityMap.Core.Planning;
 using PolarityMap.Core.Planning.Growth;
 
 namespace PolarityMap.Cli.Output;
@@ -5,7 +6,7 @@ namespace PolarityMap.Cli.Output;
 /// <summary>How a plant grows, for people: what stays, what to buy, move and take out, and the work step by step.</summary>
 internal sealed class GrowthText(CommandContext context)
 {
-    private const int MostJoints = 24;
+    private const int MostJoints = 400;
 
     private readonly Paint _paint = new(context.Colour);
 
@@ -24,14 +25,17 @@ internal sealed class GrowthText(CommandContext context)
             return;
         }
 
-        Wrapped.Write(Out, $"After: built on with {result.Candidate}{(result.Compared > 1 ? $", the best of {result.Compared} that its trunks tell of" : "")}. {after.Report!.Verdict()}", "");
+        Wrapped.Write(Out, $"After: built on with {result.Candidate}{(result.Compared > 1 ? $", the best of {result.Compared} ways that were tried" : "")}. {after.Report!.Verdict()}", "");
+        foreach (string remark in result.Remarks)
+            Wrapped.Write(Out, $"Remark: {remark}.", "");
         if (!result.IsMet)
             Wrapped.Write(Out, "Not every step on the way is proven; what was found is told at the step. Nothing was written.", "");
         WriteCounts(result, difference);
-        WriteLots(difference, "Add", difference.Added);
-        WriteLots(difference, "Move", difference.Moved);
+        WriteParts(result, "Add", difference.Added);
+        WriteParts(result, "Move", difference.Moved);
+        WriteLabels(difference);
         WriteChanges(difference);
-        WriteLots(difference, "Take out", difference.TakenOut);
+        WriteParts(result, "Take out", difference.TakenOut);
         WriteSteps(result, difference);
         Out.WriteLine();
         Wrapped.Write(Out, GrowthWords.Searched, "");
@@ -51,20 +55,32 @@ internal sealed class GrowthText(CommandContext context)
         Out.WriteLine($"Links: {kept} stay untouched, {over} go over, {fresh} are new, {ended} end.");
         Out.WriteLine($"Parts: {difference.Staying} stay, {difference.Added.Count} are added, {difference.Moved.Count} moved, {difference.TakenOut.Count} taken out.");
         Out.WriteLine($"Fibres of laid cables: {result.FibresBefore.Used} used and {result.FibresBefore.Idle} idle before, {result.FibresAfter.Used} and {result.FibresAfter.Idle} after.");
-        Out.WriteLine($"Dark: {Count(over, "link")} in turn, {(result.Steps.Count == 0 ? 0 : result.Steps.Max(s => s.Dark.Count))} at a time at most, {result.DarkLinkSteps} link-steps in all.");
+        int dark = result.Steps.Sum(s => s.Dark.Count);
+        Out.WriteLine(dark == 0 ? "Dark: no live link." : $"Dark: {Count(dark, "link")}, each in one step, {result.Steps.Max(s => s.Dark.Count)} at a time at most.");
     }
 
-    private void WriteLots(GrowthDifference difference, string heading, IReadOnlyList<int> parts)
+    private void WriteParts(GrowthResult result, string heading, IReadOnlyList<int> parts)
     {
         if (parts.Count == 0)
             return;
         Out.WriteLine();
         Out.WriteLine($"{heading}:");
-        foreach (GrowthLot lot in GrowthParts.Lots(difference, parts))
-        {
-            string names = difference.Parts[lot.Parts[0]].IsInline ? "" : $": {GrowthWords.Few([.. lot.Parts.Select(p => difference.Parts[p].Name)])}";
-            Wrapped.Write(Out, lot.Line + names, "  ");
-        }
+        foreach (string line in PlanParts.Lines(GrowthParts.List(result, parts)))
+            Wrapped.Write(Out, line, "  ");
+    }
+
+    /// <summary>Cords whose label tells ends that they have no more.</summary>
+    private void WriteLabels(GrowthDifference difference)
+    {
+        (string Old, string New)[] labels = [.. difference.Moved.Where(p => difference.Parts[p] is { IsInline: true } part && part.Shape.IsCable).Select(p => (difference.Parts[p].Name, GrowthWords.Label(difference, p))).Where(l => l.Item1 != l.Item2)];
+        if (labels.Length == 0)
+            return;
+        Out.WriteLine();
+        Out.WriteLine("Label anew at both ends:");
+        foreach ((string old, string label) in labels.Take(MostJoints))
+            Wrapped.Write(Out, $"{old} becomes {label}", "  ");
+        if (labels.Length > MostJoints)
+            Out.WriteLine($"  and {labels.Length - MostJoints} more (all of them with --format json)");
     }
 
     private void WriteChanges(GrowthDifference difference)
@@ -87,15 +103,21 @@ internal sealed class GrowthText(CommandContext context)
     private void WriteSteps(GrowthResult result, GrowthDifference difference)
     {
         Out.WriteLine();
-        Out.WriteLine("Order of work:");
+        Out.WriteLine(result.Steps.Count == 0 ? "Order of work: nothing is to be done." : "Order of work:");
         foreach (GrowthStep step in result.Steps)
         {
             Wrapped.Write(Out, GrowthWords.Title(difference, step) + ".", $"{step.Number,3}. ");
             string first = "     ";
-            Joints(difference, step.Opened, "Unplug");
-            Parts(difference, step.PartsOut, "Out");
-            Parts(difference, step.PartsIn, "In");
+            Joint[] stay = [.. step.Opened.Where(o => o.IsOpen && step.Made.Any(m => m.Through == o.Through && m.Ports.Contains(o.A)))];
+            Joints(difference, [.. step.Opened.Except(stay)], "Unplug");
+            if (step.Kind != StepKind.CutOver)
+                Parts(result, step.PartsOut, "Take out");
+            Parts(result, step.PartsIn, "Put in");
+            Places(difference, step.PartsIn);
             Joints(difference, step.Made, "Plug in");
+            Joints(difference, step.Cleared, "Then unplug what is dead");
+            if (step.Kind == StepKind.CutOver)
+                Parts(result, step.PartsOut, "Take out");
             Wrapped.Write(Out, step.Dark.Count == 0 ? "Dark: no live link." : $"Dark meanwhile: {Count(step.Dark.Count, "link")}, {GrowthWords.Names(difference, step.Dark)}.", first);
             if (step.Ended.Count > 0)
                 Wrapped.Write(Out, $"End for good: {GrowthWords.Names(difference, step.Ended)}.", first);
@@ -111,20 +133,27 @@ internal sealed class GrowthText(CommandContext context)
     {
         if (joints.Count == 0)
             return;
+        Out.WriteLine($"     {what}:");
+        foreach (Joint joint in joints.Take(MostJoints))
+            Wrapped.Write(Out, GrowthWords.Joint(difference, joint), "       ");
         if (joints.Count > MostJoints)
-        {
-            Out.WriteLine($"     {what}: {joints.Count} matings (all of them with --format json)");
-            return;
-        }
-
-        foreach (Joint joint in joints)
-            Wrapped.Write(Out, $"{what}: {GrowthWords.Joint(difference, joint)}", "     ");
+            Out.WriteLine($"       and {joints.Count - MostJoints} more (all of them with --format json)");
     }
 
-    private void Parts(GrowthDifference difference, IReadOnlyList<int> parts, string what)
+    private void Parts(GrowthResult result, IReadOnlyList<int> parts, string what)
     {
-        if (parts.Count > 0)
-            Wrapped.Write(Out, $"{what}: {string.Join("; ", GrowthParts.Lots(difference, parts).Select(l => l.Line))}", "     ");
+        if (parts.Count == 0)
+            return;
+        Out.WriteLine($"     {what}:");
+        foreach (string line in PlanParts.Lines(GrowthParts.List(result, parts)))
+            Wrapped.Write(Out, line, "       ");
+    }
+
+    /// <summary>Where new parts go, those of one place together.</summary>
+    private void Places(GrowthDifference difference, IReadOnlyList<int> parts)
+    {
+        foreach (var of in parts.Where(p => difference.Parts[p].Note is not null).GroupBy(p => (difference.Parts[p].Room, difference.Parts[p].Note)))
+            Wrapped.Write(Out, $"{(of.Key.Room is { } room ? $"{room}, " : "")}{of.Key.Note}: {GrowthWords.Few([.. of.Select(p => difference.Parts[p].Name)], 24)}", "       ");
     }
 
     private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";

@@ -21,15 +21,20 @@ internal static class PlanFiles
         if (PlantDocument.Read(path, new TextSource(path, text), problems) is not { } plant)
             throw new InvalidOperationException($"the plan cannot be read back: {problems.Items[0]}");
         CheckReport again = CheckReport.Of(TracedPlant.Of(plant));
-        if (again.Findings.Count > 0 || again.Proven != plan.Report!.Proven || plant.Parts.Count != plan.Report.Traced.Plant.Parts.Count)
+        if (again.Findings.Count != plan.Report!.Findings.Count || again.Proven != plan.Report.Proven || plant.Parts.Count != plan.Report.Traced.Plant.Parts.Count)
             throw new InvalidOperationException($"the plan reads back as another plant: {again.Verdict()}");
         return text;
     }
 
     /// <summary>Writes what is asked for, all of it or nothing.</summary>
+    /// <param name="context">The call.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="document">Where the document goes, or null.</param>
+    /// <param name="parts">Where the parts list goes, or null.</param>
+    /// <param name="list">The parts list, where it is not that of the whole plant.</param>
     /// <returns>The paths that were written.</returns>
     /// <exception cref="CallException">It cannot be written.</exception>
-    public static IReadOnlyList<string> Write(CommandContext context, PlanProof plan, string? document, string? parts)
+    public static IReadOnlyList<string> Write(CommandContext context, PlanProof plan, string? document, string? parts, Schedule? list = null)
     {
         var paths = new List<string>();
         string text = Text(plan, document ?? "plan.yaml");
@@ -42,7 +47,7 @@ internal static class PlanFiles
 
         if (parts is not null)
         {
-            Schedule list = PlanParts.Of(plan);
+            list ??= PlanParts.Of(plan);
             files.Add(context.FullPath(parts), parts.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) ? XlsxWriter.Write([list]) : CsvWriter.Write(list));
             paths.Add(parts);
         }

@@ -47,6 +47,8 @@ public static class PlanDocument
 
     private static void Networks(StringBuilder text, PlannedPlant planned)
     {
+        if (planned.Networks.Count == 0)
+            return;
         text.Append('\n').Append(DocumentKeys.Networks).Append(":\n");
         foreach (Network network in planned.Networks)
         {

@@ -3,13 +3,16 @@ using PolarityMap.Core.Plants;
 namespace PolarityMap.Core.Planning.Growth;
 
 /// <summary>A link before and after.</summary>
-/// <param name="Name">What people know it by: the device at its outlet.</param>
+/// <param name="Name">What people know it by: the device at its outlet, with the port where it has several.</param>
 /// <param name="After">Its ends afterwards; null where it ends for good.</param>
 /// <param name="Before">Its index in the existing plant, or -1 where it is new.</param>
 public sealed record GrownLink(string Name, Link? After, int Before)
 {
     /// <summary>True when nothing of it is touched.</summary>
     public bool IsKept { get; init; }
+
+    /// <summary>What the planner would call the device that the brief asks for; empty for a link that ends.</summary>
+    public string Asked { get; init; } = "";
 }
 
 /// <summary>One thing that takes the place of another.</summary>

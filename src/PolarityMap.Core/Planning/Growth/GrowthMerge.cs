@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Parts;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
@@ -15,7 +16,8 @@ namespace PolarityMap.Core.Planning.Growth;
 /// <param name="services">What the brief asks for, matched.</param>
 /// <param name="supply">What the plant has for them.</param>
 /// <param name="rest">The plant planned for the links that do not stay; null where all do.</param>
-internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] ways, IReadOnlyList<Service> services, GrowthSupply supply, CheckReport? rest)
+/// <param name="anyLoss">True to use parts again that state other losses than what would be bought.</param>
+internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] ways, IReadOnlyList<Service> services, GrowthSupply supply, CheckReport? rest, bool anyLoss)
 {
     private readonly List<Part> _parts = [.. before.Traced.Plant.Parts];
     private readonly Dictionary<PortRef, PortRef> _map = [];
@@ -25,6 +27,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     private readonly List<(LinkWay Way, Service Service, HashSet<int> Drawn)> _new = [];
     private readonly Dictionary<PortRef, Joint> _at = [];
     private readonly FreePlaces _free = supply.Free;
+    private readonly HashSet<PortRef> _lit = [.. ways.SelectMany(w => w.Hops).SelectMany(h => new[] { h.In, h.Out })];
 
     private Plant Old => before.Traced.Plant;
 
@@ -34,7 +37,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     {
         var goesOn = services.Select(s => s.Before).ToHashSet();
         foreach (Service service in services.Where(s => s.IsKept))
-            _links.Add(new GrownLink(Name(service), ways[service.Before].Link, service.Before) { IsKept = true });
+            _links.Add(new GrownLink(Old.Address(ways[service.Before].Link.To), ways[service.Before].Link, service.Before) { IsKept = true, Asked = service.Device(brief) });
         if (rest is not null)
             AddRest();
         for (int link = 0; link < ways.Length; link++)
@@ -43,10 +46,8 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
                 _links.Add(new GrownLink(Old.Address(ways[link].Link.To), null, link));
         }
 
-        return new Outgoing(brief, Old, _parts, supply.Joints, _after, _links).Finish(_put, GrownNetworks.Of(Old, brief));
+        return new Outgoing(brief, Old, _parts, supply.Joints, _after, _links, anyLoss).Finish(_put, GrownNetworks.Of(Old, brief));
     }
-
-    private string Name(Service service) => service.Device(brief) + (brief.Outlets[service.Group].Links[service.Network] > 1 ? $"/{service.Number + 1}" : "");
 
     private void AddRest()
     {
@@ -77,11 +78,23 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
             Put(Joint.Of(mating, p => _map[p]));
         foreach (OpenPlug plug in Rest.OpenPlugs.Where(o => _map.ContainsKey(o.Plug) && _map.ContainsKey(o.Adapter)))
             Put(Joint.Of(plug, p => _map[p]));
+        foreach ((int cable, Length length) in supply.Lengthened)
+            Lengthen(cable, length);
         foreach ((LinkWay way, Service service, _) in _new)
         {
             var link = new Link(way.Link.From with { Port = _map[way.Link.From.Port] }, way.Link.To with { Port = _map[way.Link.To.Port] }, way.Link.Place);
-            _links.Add(new GrownLink(Name(service), link, service.Before));
+            _links.Add(new GrownLink("", link, service.Before) { Asked = service.Device(brief) });
         }
+    }
+
+    /// <summary>Puts a longer cable in the place of one.</summary>
+    private void Lengthen(int cable, Length length)
+    {
+        int made = _parts.Count;
+        _parts.Add(With(_parts[cable], v => v.Set("length", length), "length") with { Length = length });
+        PortRef At(PortRef port) => port.Part == cable ? port with { Part = made } : port;
+        foreach (Joint joint in _after.Where(j => j.Ports.Any(p => p.Part == cable)).ToArray())
+            Put(joint with { A = At(joint.A), B = At(joint.B) });
     }
 
     /// <summary>Adds a joint and takes out what is in its ports.</summary>
@@ -127,7 +140,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         _parts[port.Part] = part with { PortNetworks = [.. part.PortNetworks, GrownNetworks.IndexOf(Old, brief, network)], Values = said };
     }
 
-    /// <summary>Free legs for those that are planned: the link's own first, then any, and for what is spare what is left.</summary>
+    /// <summary>Free legs for those that are planned: a dark one first, so that no link goes dark for it, then the link's own, then any, and for what is spare what is left.</summary>
     private void DrawLegs()
     {
         var fit = new LegFit(before, _free, Rest);
@@ -156,7 +169,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     private void DrawLeg(LegFit fit, WayHop hop, string? outlet, long way, HashSet<PortRef> own, Func<FreeLeg, bool>? only = null)
     {
         FreeLeg[] fitting = [.. _free.Legs.Where(l => !_free.IsUsed(l.Near) && l.Outlet == outlet && (only is null || only(l)) && fit.Of(l, hop, way) is not null)];
-        if ((fitting.FirstOrDefault(l => own.Contains(l.Near)) ?? fitting.FirstOrDefault()) is not { } leg)
+        if ((fitting.FirstOrDefault(l => !_lit.Contains(l.Near)) ?? fitting.FirstOrDefault(l => own.Contains(l.Near)) ?? fitting.FirstOrDefault()) is not { } leg)
             return;
         bool turned = fit.Of(leg, hop, 0) == true;
         _free.Take([leg.Near, leg.Far]);

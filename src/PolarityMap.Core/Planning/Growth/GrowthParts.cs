@@ -19,6 +19,13 @@ public sealed record GrowthLot(string What, int Fibres, Length? Length, string N
 /// <summary>Counts parts of a growth by what they are.</summary>
 public static class GrowthParts
 {
+    /// <summary>The parts list of some of its parts, as of a plant that has no others.</summary>
+    public static Schedule List(GrowthResult result, IEnumerable<int> parts)
+    {
+        Stage stage = Stage.Of(result.Difference!, result.Brief.Title, new PlantPractice(), parts, [], []);
+        return PlanParts.Of(new PlanProof(result.Candidate!.Value, null, stage.Report, []));
+    }
+
     /// <summary>Lots in the order in which their first parts come.</summary>
     public static IReadOnlyList<GrowthLot> Lots(GrowthDifference difference, IEnumerable<int> parts) =>
     [

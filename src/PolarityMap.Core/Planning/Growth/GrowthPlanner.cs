@@ -36,7 +36,9 @@ public static class GrowthPlanner
             PlanProof fresh = PlanProof.Of(brief, candidate);
             if (!fresh.Serves)
                 continue;
-            GrowthResult grown = Grow(result with { Candidate = candidate }, brief, fresh.Report!);
+            GrowthResult grown = Grow(result with { Candidate = candidate }, brief, fresh.Report!, anyLoss: true);
+            if (grown.Difference is null)
+                grown = Grow(result with { Candidate = candidate }, brief, fresh.Report!, anyLoss: false);
             if (grown.Reason is not null)
                 failed ??= grown;
             else if (best is null || Cost(grown).CompareTo(Cost(best)) < 0)
@@ -78,7 +80,7 @@ public static class GrowthPlanner
         && plant.Parts.Where(p => p.Kind == "cassette" && p.Values?.WiringList("wiring") is null && p.Shape.Ports[^1].Base == candidate.Base)
             .All(p => p.Values!.Word("wiring") is { } w && (w == candidate.Method.NearFor(candidate.Array) || w == candidate.Method.FarFor(candidate.Array)));
 
-    private static GrowthResult Grow(GrowthResult result, Brief brief, CheckReport fresh)
+    private static GrowthResult Grow(GrowthResult result, Brief brief, CheckReport fresh, bool anyLoss)
     {
         PlanCandidate candidate = result.Candidate!.Value;
         CheckReport before = result.Before;
@@ -99,7 +101,7 @@ public static class GrowthPlanner
                 return result with { Reason = $"the links that are new are not proven: {rest.Verdict()}" };
         }
 
-        GrowthDifference difference = new GrowthMerge(brief, before, ways, services, supply, rest).Merge();
+        GrowthDifference difference = new GrowthMerge(brief, before, ways, services, supply, rest, anyLoss).Merge();
         Stage after = Last(difference, brief);
         CheckReport report = after.Report;
         var known = before.Findings.Select(f => (f.Rule.Code, f.Message)).ToHashSet();
@@ -111,7 +113,10 @@ public static class GrowthPlanner
         PlannedPlant? sketch = PlantSketch.Of(report.Traced.Plant, brief, candidate);
         bool isSame = sketch is not null && PlantAssembly.Of(sketch, out _) is { } again && SamePlant.Is(report.Traced.Plant, again);
         sketch = sketch is null ? null : sketch with { Decisions = GrowthWords.Decisions(difference, candidate) };
-        return result with { Difference = difference, After = new PlanProof(candidate, sketch, report, []), FibresAfter = Fibres(report), IsWritable = isSame };
+        string[] named = [.. difference.Links.Where(l => l is { Before: >= 0, After: not null } && l.Name.Split('/')[0] != l.Asked).Select(l => $"{l.Asked} is {l.Name}").Distinct()];
+        if (named.Length > 0)
+            result = result with { Remarks = [.. result.Remarks, $"the plant's names stay; what the brief asks for is there as follows: {GrowthWords.Few(named, 12)}"] };
+        return result with { Difference = difference, Raised = raised, After = new PlanProof(candidate, sketch, report, []), FibresAfter = Fibres(report), IsWritable = isSame };
     }
 
     /// <summary>The ways told from the switch to the device, whichever way the document tells the link.</summary>

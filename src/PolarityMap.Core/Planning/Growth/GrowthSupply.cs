@@ -1,4 +1,5 @@
 using PolarityMap.Core.Checks;
+using PolarityMap.Core.Optics;
 using PolarityMap.Core.Plants;
 using PolarityMap.Core.Schedules;
 using PolarityMap.Core.Strands;
@@ -20,6 +21,7 @@ internal sealed class GrowthSupply
     private readonly int _ports;
     private readonly Dictionary<(Service, int), FixedRun> _runs = [];
     private readonly HashSet<PortRef> _inRuns = [];
+    private readonly Dictionary<int, Length> _lengthened = [];
     private readonly LegFit _fit;
     private readonly Dictionary<SegmentKey, SegmentRoom> _segments = [];
     private readonly Dictionary<int, string> _outlets = [];
@@ -63,6 +65,9 @@ internal sealed class GrowthSupply
 
     /// <summary>For segments that new links pass what of them is there and how many arrays are to be bought.</summary>
     public IReadOnlyDictionary<SegmentKey, SegmentRoom> Segments => _segments;
+
+    /// <summary>Cables that are exchanged for longer ones between the same ports, with the length of these.</summary>
+    public IReadOnlyDictionary<int, Length> Lengthened => _lengthened;
 
     /// <summary>True where arrays are to be bought only to have what the brief asks to be spare.</summary>
     public bool LacksSpare => _segments.Values.Any(s => s.Arrays > 0);
@@ -150,7 +155,7 @@ internal sealed class GrowthSupply
     {
         IReadOnlyList<WayHop>[] runs = [.. need.Way.FixedRuns(Fresh)];
         for (int i = 0; i < runs.Length; i++)
-            yield return new Stretch(need.Service, i, KeyOf(need.Service, i == runs.Length - 1), FreePlaces.Kind(_fresh, runs[i], _brief));
+            yield return new Stretch(need.Service, i, KeyOf(need.Service, i == runs.Length - 1), FreePlaces.Kind(_fresh, runs[i], _brief), runs[i].Select(h => Fresh.Parts[h.Part]).First(PartFacts.IsLaid).Length ?? default);
     }
 
     /// <summary>Gives free runs to the stretches of a segment, and counts the arrays for the others.</summary>
@@ -158,15 +163,17 @@ internal sealed class GrowthSupply
     {
         SegmentKey key = all[0].Key;
         var networks = all.Select(s => _brief.Networks[s.Service.Network].Name).ToHashSet();
-        FixedRun[] alike = [.. Free.Runs(all[0].Kind).Where(r => r.Outlet == key.Outlet && (r.Network is null || key.Network < 0 || networks.Contains(r.Network)) && Free.IsLong(r, Way(all[0])))];
+        ILookup<bool, FixedRun> byLength = Free.Runs(all[0].Kind).Where(r => r.Outlet == key.Outlet && (r.Network is null || key.Network < 0 || networks.Contains(r.Network))).ToLookup(r => Free.IsLong(r, Way(all[0])));
+        FixedRun[] alike = [.. byLength[true]];
         _inRuns.UnionWith(alike.SelectMany(r => r.Hops).SelectMany(h => new[] { h.In, h.Out }));
         int used = alike.Count(r => !Free.IsFree(r));
         Stretch[] wanting = [.. all.Where(s => !s.Service.IsKept)];
         GiveOwn(wanting, alike);
         Give(wanting, alike, (s, r) => r.Network == _brief.Networks[s.Service.Network].Name);
         Give(wanting, alike, (_, r) => r.Network is null);
+        FixedRun[] lengthened = Lengthen(wanting, [.. byLength[false]]);
         int lacking = wanting.Count(s => !_runs.ContainsKey((s.Service, s.Nth)));
-        int arrays = SegmentRoom.Ceiling(Math.Max(lacking, SpareOf(key).Over(used + wanting.Length) - alike.Length), _ports);
+        int arrays = SegmentRoom.Ceiling(Math.Max(lacking, SpareOf(key).Over(used + wanting.Length) - alike.Length - lengthened.Length), _ports);
         foreach (var of in wanting.GroupBy(s => s.Key))
         {
             bool[] there = [.. of.Select(s => _runs.ContainsKey((s.Service, s.Nth)))];
@@ -216,6 +223,22 @@ internal sealed class GrowthSupply
         }
     }
 
+    /// <summary>A link whose cable is too short keeps what the cable ends in, where the cable carries nothing that stays.</summary>
+    /// <returns>All runs over cables that are exchanged for longer ones.</returns>
+    private FixedRun[] Lengthen(Stretch[] wanting, FixedRun[] tooShort)
+    {
+        int Cable(FixedRun run) => run.Hops.Where(h => PartFacts.IsLaid(_before.Traced.Plant.Parts[h.Part])).Select(h => h.Part).ToArray() is [int only] && _before.Traced.Plant.Parts[only].Kind == "trunk" ? only : -1;
+        var stays = _services.Where(s => s.IsKept).SelectMany(s => _ways[s.Before].Hops).Select(h => h.Part).ToHashSet();
+        FixedRun[] may = [.. tooShort.Where(r => Cable(r) is >= 0 and int cable && !stays.Contains(cable))];
+        GiveOwn([.. wanting.Where(s => !_runs.ContainsKey((s.Service, s.Nth)))], may);
+        var taken = _runs.Values.ToHashSet<FixedRun>(ReferenceEqualityComparer.Instance);
+        foreach (FixedRun run in may.Where(taken.Contains))
+            _lengthened[Cable(run)] = wanting[0].Laid;
+        FixedRun[] over = [.. may.Where(r => _lengthened.ContainsKey(Cable(r)))];
+        _inRuns.UnionWith(over.SelectMany(r => r.Hops).SelectMany(h => new[] { h.In, h.Out }));
+        return over;
+    }
+
     private void Take(Stretch stretch, FixedRun run)
     {
         _runs[(stretch.Service, stretch.Nth)] = run;
@@ -263,5 +286,5 @@ internal sealed class GrowthSupply
     private sealed record Need(Service Service, LinkWay Way);
 
     /// <summary>A stretch of laid cable that a link passes, the first or the second.</summary>
-    private sealed record Stretch(Service Service, int Nth, SegmentKey Key, string Kind);
+    private sealed record Stretch(Service Service, int Nth, SegmentKey Key, string Kind, Length Laid);
 }

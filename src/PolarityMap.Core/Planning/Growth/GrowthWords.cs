@@ -1,4 +1,5 @@
 using PolarityMap.Core.Plants;
+using PolarityMap.Core.Schedules;
 
 namespace PolarityMap.Core.Planning.Growth;
 
@@ -8,13 +9,15 @@ public static class GrowthWords
     /// <summary>What was searched, and what is not claimed.</summary>
     public const string Searched =
         "Links that serve as they are stay untouched. New ones go onto free ports and free legs between the same rooms first, by network and by outlet, those "
-        + "that the same link had before; parts that come free are used again where they are alike; only the rest is bought. Other ways through other "
-        + "rooms, and moving links that stay, were not searched.";
+        + "that the same link had before; parts that come free, lie unused or hang at one end are used again where they are alike; only the rest is bought. "
+        + "Other ways through other rooms, and moving links that stay, were not searched.";
 
     /// <summary>What to mind.</summary>
     public static IReadOnlyList<string> Cautions { get; } =
     [
         Optics.Cautions.Light,
+        "Unplug at interfaces first and plug in there last, so that no transmitter shines into an open end; cap every plug and port that stays open, and inspect and clean each before it is mated.",
+        "Switches and devices are powered equipment: take out and put in by the maker's instructions, and leave mains to licensed persons.",
         "Work beside live links: find each plug by its label at both ends before it is pulled, agree the time with those who use the links, and keep a way back until the new link is measured.",
         Optics.Cautions.Codes,
     ];
@@ -47,12 +50,48 @@ public static class GrowthWords
     public static string Few(IReadOnlyList<string> names, int most = 6) =>
         names.Count <= most ? string.Join(", ", names) : $"{string.Join(", ", names.Take(most - 1))} and {names.Count - most + 1} more";
 
-    /// <summary>A joint as hands know it: the two ports, and the adapter between.</summary>
+    /// <summary>A joint as hands know it: the room, the port or adapter, and the plug that belongs in it.</summary>
     public static string Joint(GrowthDifference difference, Joint joint)
     {
-        string Address(PortRef port) => difference.Parts[port.Part] is var part && part.Shape.IsCable && part.IsInline
-            ? $"cord {part.Name}" : $"{part.Name}/{part.Shape.Ports[port.Port].Name}";
-        string through = joint.Through is { } adapter ? $" in {Address(adapter)}" : "";
-        return joint.IsOpen ? $"{Address(joint.A)} waits{through}" : $"{Address(joint.A)} and {Address(joint.B)}{through}";
+        // Of a cord and what it enters, or of a cable and what it ends in, the place is that of the latter.
+        (PortRef at, PortRef plug) = joint.IsOpen || IsPlug(difference, joint.A) ? (joint.B, joint.A) : (joint.A, joint.B);
+        if (joint.Through is { } adapter)
+        {
+            string Side(PortRef of) => PartFacts.IsCord(difference.Parts[of.Part]) ? Plug(difference, of) : $"{Plug(difference, of)} behind it";
+            string both = joint.IsOpen ? $"{Side(plug)}, nothing in front" : PartFacts.IsCord(difference.Parts[plug.Part]) ? $"{Side(plug)}, {Side(at)}" : $"{Side(at)}, {Side(plug)}";
+            return $"{Room(difference, adapter)}{Address(difference, adapter)}: {both}";
+        }
+
+        return $"{Room(difference, at)}{Address(difference, at)}: {Plug(difference, plug)}";
+    }
+
+    /// <summary>A port by its part and name.</summary>
+    public static string Address(GrowthDifference difference, PortRef port) => $"{difference.Parts[port.Part].Name}/{difference.Parts[port.Part].Shape.Ports[port.Port].Name}";
+
+    /// <summary>The label that a cord without a name of its own bears afterwards, made of the ports that it ends in.</summary>
+    public static string Label(GrowthDifference difference, int cord)
+    {
+        string[] ends = ["", ""];
+        foreach (Joint joint in difference.After)
+        {
+            if (joint.A.Part == cord)
+                ends[joint.A.Port % 2] = Address(difference, joint.Through ?? joint.B);
+            if (joint.B.Part == cord)
+                ends[joint.B.Port % 2] = Address(difference, joint.Through ?? joint.A);
+        }
+
+        return $"{ends[0]}~{ends[1]}";
+    }
+
+    private static bool IsPlug(GrowthDifference difference, PortRef port) => difference.Parts[port.Part].Shape.IsCable;
+
+    private static string Room(GrowthDifference difference, PortRef port) => difference.Parts[port.Part].Room is { } room ? $"{room}, " : "";
+
+    private static string Plug(GrowthDifference difference, PortRef port)
+    {
+        Part part = difference.Parts[port.Part];
+        if (!PartFacts.IsCord(part))
+            return Address(difference, port);
+        return $"{PartFacts.Type(part)}{(part.Length is { } length ? $" {length}" : "")}, {(part.IsInline ? part.Name : Address(difference, port))}";
     }
 }

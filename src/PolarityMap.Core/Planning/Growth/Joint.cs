@@ -36,6 +36,9 @@ public readonly record struct Joint(PortRef A, PortRef B, Keying Keys)
         }
     }
 
+    /// <summary>The same told from the other side.</summary>
+    internal Joint Turned() => IsOpen ? this : this with { A = B, B = A, PositionOfA = PositionOfB, PositionOfB = PositionOfA };
+
     /// <summary>The joint of a mating whose parts have other numbers.</summary>
     internal static Joint Of(Mating mating, Func<PortRef, PortRef> at) => new(at(mating.A), at(mating.B), mating.Keys)
     {

@@ -7,8 +7,18 @@ namespace PolarityMap.Core.Planning.Growth;
 /// <summary>
 /// Ends a merge: takes out what nothing needs any more, uses what comes free in place of what would be bought, and gives names.
 /// </summary>
-internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOnlyList<Joint> before, HashSet<Joint> after, List<GrownLink> links)
+/// <param name="brief">The whole brief.</param>
+/// <param name="old">The existing plant.</param>
+/// <param name="parts">Its parts, then the new ones.</param>
+/// <param name="before">Its joints.</param>
+/// <param name="after">The joints afterwards.</param>
+/// <param name="links">The links.</param>
+/// <param name="anyLoss">True to use parts again that state other losses than what would be bought.</param>
+internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOnlyList<Joint> before, HashSet<Joint> after, List<GrownLink> links, bool anyLoss)
 {
+    private static readonly string[] s_losses = ["duplex-loss", "array-loss", "expected-duplex-loss", "expected-array-loss"];
+
+    private readonly HashSet<int> _joined = [.. before.SelectMany(j => j.Ports).Select(p => p.Part)];
     private readonly HashSet<string> _outlets = [.. brief.Outlets.SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(o.Name.At))];
 
     public GrowthDifference Finish(IReadOnlyList<Joint> put, IReadOnlyList<Network> networks)
@@ -17,13 +27,19 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         HashSet<int> gone = Gone();
         int made = parts.Count;
         Dictionary<int, int> reused = Reuse(gone);
-        foreach (int cord in reused.Values)
-            after.RemoveWhere(j => j.Ports.Any(p => p.Part == cord));
-        HashSet<Joint> joints = [.. after.Select(j => Renumbered(j, reused))];
+        foreach (int part in reused.Values)
+            after.RemoveWhere(j => j.Ports.Any(p => p.Part == part));
+        HashSet<int> turned = Turned(reused);
+        foreach ((int fresh, int again) in reused)
+            Carry(parts[fresh], again);
+        var known = was.ToDictionary(j => j.Turned(), j => j);
+        Joint AsKnown(Joint joint) => known.GetValueOrDefault(joint, joint);
+        HashSet<Joint> joints = [.. after.Select(j => AsKnown(Renumbered(j, reused, turned)))];
         GrownLink[] grown = [.. links.Select(l => l.After is null || l.IsKept ? l : l with { After = l.After with { From = Renumbered(l.After.From, reused), To = Renumbered(l.After.To, reused) } })];
         WaitInAdapters(joints, gone);
         int[] added = [.. Enumerable.Range(old.Parts.Count, made - old.Parts.Count).Where(p => !reused.ContainsKey(p))];
-        int[] moved = [.. reused.Values.Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
+        var remade = joints.Where(j => !was.Contains(j)).SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
+        int[] moved = [.. reused.Values.Where(p => remade.Contains(p) || parts[p].Room != old.Parts[p].Room).Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
         Exchange[] exchanged = [.. Exchanged(joints, gone, grown).Distinct()];
         Unspare(joints);
         Name(added, joints, gone);
@@ -32,8 +48,8 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
             Parts = parts,
             OldParts = old.Parts.Count,
             Before = before,
-            After = [.. before.Concat(put.Select(j => Renumbered(j, reused))).Concat(joints).Distinct().Where(joints.Contains)],
-            Links = grown,
+            After = [.. before.Concat(put.Select(j => AsKnown(Renumbered(j, reused, turned)))).Concat(joints).Distinct().Where(joints.Contains)],
+            Links = [.. grown.Select(l => l with { Name = NameOf(l.After?.To.Port ?? old.Links[l.Before].To.Port) })],
             Networks = networks,
             Added = added,
             Moved = moved,
@@ -42,6 +58,8 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
             Relabelled = [.. Enumerable.Range(0, old.Parts.Count).Where(p => parts[p].PortNetworks.Count != old.Parts[p].PortNetworks.Count)],
         };
     }
+
+    private string NameOf(PortRef device) => parts[device.Part] is var part && part.Shape.Ports.Count == 1 ? part.Name : $"{part.Name}/{part.Shape.Ports[device.Port].Name}";
 
     /// <summary>Legs that are in use now are no spare ones any more.</summary>
     private void Unspare(IEnumerable<Joint> joints)
@@ -56,9 +74,37 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         }
     }
 
-    private static Joint Renumbered(Joint joint, Dictionary<int, int> numbers)
+    /// <summary>New cords that a cord takes the place of which lies the other way round between the same ports, and can stay so.</summary>
+    private HashSet<int> Turned(Dictionary<int, int> reused)
     {
-        PortRef At(PortRef port) => numbers.TryGetValue(port.Part, out int to) ? port with { Part = to } : port;
+        Dictionary<PortRef, Joint> was = ByPort(before), will = ByPort(after);
+        PortRef? Enters(Dictionary<PortRef, Joint> at, PortRef plug) => at.TryGetValue(plug, out Joint joint) ? joint.Through ?? (joint.A == plug ? joint.B : joint.A) : null;
+        return
+        [
+            .. reused.Where(r => PartFacts.IsCord(parts[r.Key]) && parts[r.Key].Shape.Ports.Count == 2)
+                .Where(r => Enters(will, new PortRef(r.Key, 0)) is { } near && near == Enters(was, new PortRef(r.Value, 1)) && Enters(will, new PortRef(r.Key, 1)) is { } far && far == Enters(was, new PortRef(r.Value, 0)))
+                .Select(r => r.Key),
+        ];
+    }
+
+    /// <summary>A part that is used again stands where the new one would.</summary>
+    private void Carry(Part made, int again)
+    {
+        Part part = parts[again];
+        if (PartFacts.IsCord(part) || (part.Room == made.Room && _joined.Contains(again)))
+            return;
+        parts[again] = GrowthMerge.With(part, v =>
+        {
+            if (made.Room is { } room)
+                v.Set("room", room);
+            if (made.Note is { } note)
+                v.Set("note", note);
+        }, "room", "note") with { Room = made.Room, Note = made.Note };
+    }
+
+    private static Joint Renumbered(Joint joint, Dictionary<int, int> numbers, HashSet<int> turned)
+    {
+        PortRef At(PortRef port) => numbers.TryGetValue(port.Part, out int to) ? new PortRef(to, turned.Contains(port.Part) ? port.Port ^ 1 : port.Port) : port;
         return joint with { A = At(joint.A), B = At(joint.B), Through = joint.Through is { } through ? At(through) : null };
     }
 
@@ -98,33 +144,36 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
     private Dictionary<int, int> Reuse(HashSet<int> gone)
     {
         var reused = new Dictionary<int, int>();
-        ILookup<string, int> free = gone.Concat(Unused()).Where(p => Likeness(old.Parts[p], old.Networks) is not null).Distinct().Order().ToLookup(p => Likeness(old.Parts[p], old.Networks)!);
+        ILookup<string, int> free = gone.Where(p => !PartFacts.IsLaid(old.Parts[p])).Concat(Unused()).Where(p => Likeness(old.Parts[p], old.Networks) is not null).Distinct().Order().ToLookup(p => Likeness(old.Parts[p], old.Networks)!);
         if (free.Count == 0)
             return reused;
         IReadOnlyList<Network> networks = GrownNetworks.Of(old, brief);
         Dictionary<PortRef, Joint> at = ByPort(before);
         ILookup<int, Joint> beside = after.SelectMany(j => j.Ports.Select(p => (p.Part, j))).Distinct().ToLookup(p => p.Part, p => p.j);
         IEnumerable<int> Own(int made) => beside[made].SelectMany(j => j.Ports).Where(at.ContainsKey).SelectMany(p => at[p].Ports).Select(p => p.Part);
-        foreach (var like in Enumerable.Range(old.Parts.Count, parts.Count - old.Parts.Count).GroupBy(p => Likeness(parts[p], networks)).Where(g => g.Key is not null && free.Contains(g.Key)))
+        foreach (var like in Enumerable.Range(old.Parts.Count, parts.Count - old.Parts.Count).GroupBy(p => Likeness(parts[p], networks)).Where(g => g.Key is not null))
         {
-            int[] wanting = [.. like];
-            Dictionary<int, int> own = Pairs(wanting, [.. free[like.Key!]], Own), any = Pairs(wanting, [.. free[like.Key!]], _ => []);
-            foreach ((int made, int there) in own.Count >= any.Count ? own : any)
+            int[] wanting = [.. like], there = [.. free[like.Key!].Concat(Plain(like.Key!, networks, free)).Where(p => !reused.ContainsValue(p))];
+            Dictionary<int, int> own = Pairs(wanting, there, Own), any = Pairs(wanting, there, _ => []);
+            foreach ((int part, int again) in own.Count >= any.Count ? own : any)
             {
-                reused[made] = there;
-                gone.Remove(there);
+                reused[part] = again;
+                gone.Remove(again);
             }
         }
 
         return reused;
     }
 
+    /// <summary>Cords that are said to be of no network, which any network without a key may take.</summary>
+    private static IEnumerable<int> Plain(string like, IReadOnlyList<Network> networks, ILookup<string, int> free) =>
+        networks.FirstOrDefault(n => n.Key is null && like.StartsWith($"{n.Name}\n", StringComparison.Ordinal)) is { } network ? free[like[network.Name.Length..]] : [];
+
     /// <summary>Cords that no link passes, and parts that nothing is plugged into: in store, or hanging at one end.</summary>
     private IEnumerable<int> Unused()
     {
-        var joined = before.SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
         var held = before.Where(j => !j.IsOpen).SelectMany(j => j.Ports).GroupBy(p => p.Part).ToDictionary(g => g.Key, g => g.Count());
-        return Enumerable.Range(0, old.Parts.Count).Where(p => !joined.Contains(p) || (PartFacts.IsCord(old.Parts[p]) && held.GetValueOrDefault(p) < 2));
+        return Enumerable.Range(0, old.Parts.Count).Where(p => !_joined.Contains(p) || (PartFacts.IsCord(old.Parts[p]) && held.GetValueOrDefault(p) < 2));
     }
 
     /// <summary>
@@ -141,9 +190,16 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
                 pairs[made] = found;
         }
 
+        // What is in the room already before what is carried there.
+        foreach (int made in wanting.Where(m => !pairs.ContainsKey(m) && !PartFacts.IsCord(parts[m])))
+        {
+            if (left.Where(p => Serves(p, made)).OrderBy(p => old.Parts[p].Room != parts[made].Room).ThenBy(p => p).FirstOrDefault(-1) is >= 0 and int found && left.Remove(found))
+                pairs[made] = found;
+        }
+
         int[] sorted = [.. left.OrderBy(p => old.Parts[p].Length?.Millimetres ?? 0).ThenBy(p => p)];
         int next = 0;
-        foreach (int made in wanting.Where(m => !pairs.ContainsKey(m)).OrderBy(m => parts[m].Length?.Millimetres ?? 0).ThenBy(m => m))
+        foreach (int made in wanting.Where(m => !pairs.ContainsKey(m) && PartFacts.IsCord(parts[m])).OrderBy(m => parts[m].Length?.Millimetres ?? 0).ThenBy(m => m))
         {
             while (next < sorted.Length && (old.Parts[sorted[next]].Length?.Millimetres ?? long.MaxValue) < (parts[made].Length?.Millimetres ?? 0))
                 next++;
@@ -157,13 +213,13 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
     /// <summary>A cord that is more than twice as long as asked for hangs in the way (common practice).</summary>
     private bool Serves(int part, int made) => old.Parts[part].Length is not { } l || (parts[made].Length?.Millimetres ?? 0) is var length && l.Millimetres >= length && l.Millimetres <= 2 * length;
 
-    /// <summary>What is equal for parts that may stand for each other; null for those that stay where they are.</summary>
-    private static string? Likeness(Part part, IReadOnlyList<Network> networks)
+    /// <summary>What is equal for parts that may stand for each other; null for those that may not.</summary>
+    private string? Likeness(Part part, IReadOnlyList<Network> networks)
     {
-        if (part.Shape.IsInterface || PartFacts.IsLaid(part) || part.PortNetworks.Count > 0 || part.Values is null)
+        if (part.Shape.IsInterface || part.PortNetworks.Count > 0 || part.Values is null)
             return null;
-        string network = part.Network < 0 ? "" : networks[part.Network].Name, room = PartFacts.IsCord(part) ? "" : part.Room ?? "";
-        return $"{part.Kind} {network} {room} {PartFacts.Attributes(part, a => a is "length" or "network" or "room" or "note" or "jacket")}";
+        string network = part.Network < 0 ? "" : networks[part.Network].Name;
+        return $"{network}\n{part.Kind} {PartFacts.Attributes(part, a => a is "length" or "network" or "room" or "note" or "jacket" or "spare" || (anyLoss && s_losses.Contains(a)))}";
     }
 
     private static Dictionary<PortRef, Joint> ByPort(IEnumerable<Joint> joints)
