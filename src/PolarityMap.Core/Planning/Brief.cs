@@ -21,6 +21,22 @@ public static class SeparationWords
     public static string Word(this SeparationPolicy policy) => All[(int)policy];
 }
 
+/// <summary>Which links go on to a parallel application that comes later.</summary>
+public enum LaterLinks
+{
+    /// <summary>Every link, so that a leg lies for each from the beginning.</summary>
+    All,
+
+    /// <summary>As many as there are arrays for the pairs now.</summary>
+    Arrays,
+}
+
+/// <summary>The words for <see cref="LaterLinks"/> in documents.</summary>
+public static class LaterLinksWords
+{
+    public static IReadOnlyList<string> All { get; } = ["all", "arrays"];
+}
+
 /// <summary>One of the separate networks that a brief asks for.</summary>
 /// <param name="Network">Name, colour and key code.</param>
 /// <param name="Label">The short letters that names of its parts begin with.</param>
@@ -30,11 +46,17 @@ public sealed record BriefNetwork(Network Network, string Label, Application App
     /// <summary>What its trunks have to carry later, or null.</summary>
     public Application? Later { get; init; }
 
+    /// <summary>Which links go on to what comes later, where pairs give way to arrays.</summary>
+    public LaterLinks LaterLinks { get; init; }
+
     /// <summary>The most switches it may have in one equipment room, or null.</summary>
     public int? Switches { get; init; }
 
     /// <summary>How much more than its links is ready to be patched, where that is not what the brief says of all.</summary>
     internal Percentage? Spare { get; init; }
+
+    /// <summary>Of what has come later: the arrays that lie for so many links of a landing; null where there were no pairs before.</summary>
+    internal Func<int, int>? ArraysBefore { get; init; }
 
     public string Name => Network.Name;
 }

@@ -178,7 +178,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
         private readonly PlannedFamily _desk = new(outlets.Name.Around("DP-"));
         private readonly List<int> _networks = [];
 
-        private int All => outlets.Links.Where((_, n) => draft.Brief.Networks[n].Application.IsParallel).Sum();
+        private int All => draft.Brief.Spare.Over(outlets.Links.Where((_, n) => draft.Brief.Networks[n].Application.IsParallel).Sum());
 
         public IReadOnlyList<PlannedStop> Take(int network)
         {
@@ -210,6 +210,22 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             _cable.Add(new PlannedPart(_cable.Name, types.Trunk(length, legs, fromAdapter: true)) { Network = network, SpareFrom = All < legs ? All + 1 : 0 });
             _desk.Add(new PlannedPart(_desk.Name, types.Panel(All)) { Network = network, Room = room, Note = "At the outlet" });
             section.FamilyList.AddRange([_zone, _cable, _desk]);
+            if (_networks.Count == All)
+                return;
+
+            // What is spare waits in the adapters.
+            PortRow zone = new(_zone), leg = new(_cable), desk = new(_desk);
+            for (int i = 0; i < outlets.Name.Count; i++)
+            {
+                for (int spare = _networks.Count + 1; spare <= All; spare++)
+                {
+                    zone.Add(i, spare);
+                    leg.Add(i, spare);
+                    desk.Add(i, spare);
+                }
+            }
+
+            section.RunList.Add(new PlannedRun([zone.Stop(), leg.Stop(), desk.Stop()]));
         }
 
         private int LegsOfCable() => draft.Brief.TrunkLegs.FirstOrDefault(l => l >= All, All);

@@ -1,8 +1,8 @@
 namespace PolarityMap.Core.Planning;
 
 /// <summary>
-/// The brief of the same plant when its networks carry what they are to carry later: as many links as now, or where pairs give
-/// way to a parallel application one link for each array that lies.
+/// The brief of the same plant when its networks carry what they are to carry later: as many links as now, or where the brief says
+/// so and pairs give way to a parallel application, one link for each array that pairs take now.
 /// </summary>
 public static class LaterBrief
 {
@@ -19,7 +19,7 @@ public static class LaterBrief
         for (int network = 0; network < brief.Networks.Count; network++)
         {
             BriefNetwork of = brief.Networks[network];
-            if (!TakesEachArray(of))
+            if (!TakesArrays(of))
                 continue;
             if (brief.Separation == SeparationPolicy.Gathered && brief.Outlets.FirstOrDefault(o => o.Distance is not null && o.Links[network] > 0) is { } gathered)
             {
@@ -27,19 +27,22 @@ public static class LaterBrief
                 return null;
             }
 
-            outlets = OneForEachArray(brief, outlets, network, candidate.Base / 2);
+            if (of.LaterLinks == LaterLinks.Arrays)
+                outlets = OneForEachArray(brief, outlets, network, candidate.Base / 2);
         }
 
         return brief with
         {
-            Networks = [.. brief.Networks.Select(n => n.Later is { } later ? n with { Application = later, Later = null, Spare = TakesEachArray(n) ? default(Percentage) : n.Spare } : n)],
+            Networks = [.. brief.Networks.Select(n => n.Later is not { } later ? n : TakesArrays(n)
+                ? n with { Application = later, Later = null, Spare = default(Percentage), ArraysBefore = links => SegmentRoom.Ceiling((n.Spare ?? brief.Spare).Over(links), candidate.Base / 2) }
+                : n with { Application = later, Later = null })],
             Outlets = [.. outlets.Where(o => o.LinksEach > 0)],
             TrunksArePinned = brief.TrunksArePinned || brief.HasParallel,
         };
     }
 
-    /// <summary>Pairs give way to parallel links, one in every array that lies, so that nothing beyond is to be laid for spare.</summary>
-    private static bool TakesEachArray(BriefNetwork network) => network.Later is { IsParallel: true } && !network.Application.IsParallel;
+    /// <summary>True where pairs give way to parallel links, each of which takes an array for itself.</summary>
+    public static bool TakesArrays(BriefNetwork network) => network.Later is { IsParallel: true } && !network.Application.IsParallel;
 
     /// <summary>Leaves a network as many links in each landing as it has arrays there, at the first outlets.</summary>
     private static List<BriefOutlets> OneForEachArray(Brief brief, IReadOnlyList<BriefOutlets> outlets, int network, int ports)

@@ -68,14 +68,17 @@ internal sealed class NetworkPlan(PlanDraft draft, PlanTypes types, GatheredPlan
     {
         int start = _taken;
         _taken += set.Links;
-        (PortRow near, PortRow far) = new SegmentPlan(draft, types, set, section, alone).Cassettes();
+        int runs = section.RunList.Count;
+        IReadOnlyList<SegmentFronts> fronts = new SegmentPlan(draft, types, set, section, alone).Cassettes();
         if (set.Links == 0)
             return;
-        PlannedStop ports = switches.Stop(start, set.Links);
-        section.RunList.Insert(section.RunList.Count - 1, new PlannedRun([ports, Cord(CordPlace.Switch, "A-to-B"), near.Stop()]));
+
+        // The cords of a segment are told before it.
+        foreach (SegmentFronts of in fronts.Where(f => f.Links.Count > 0))
+            section.RunList.Insert(runs++, new PlannedRun([Some(switches, start, set.LinksEach, set.Landings, of.Links).Stop(), Cord(CordPlace.Switch, "A-to-B"), of.Near.Stop()]));
         if (set.IsGathered)
         {
-            gathered.TakeDuplex(section, set, switches, start, far);
+            gathered.TakeDuplex(section, set, switches, start, fronts[0].Far);
             return;
         }
 
@@ -83,10 +86,30 @@ internal sealed class NetworkPlan(PlanDraft draft, PlanTypes types, GatheredPlan
         int done = 0;
         foreach ((PortRow devices, BriefOutlets _) in Devices(section, set))
         {
-            section.RunList.Add(new PlannedRun([far.Stop(done, devices.Count), Cord(CordPlace.Device, last), devices.Stop()]));
+            foreach (SegmentFronts of in fronts.Where(f => f.Links.Count > 0))
+            {
+                PlannedStop far = set.OfOutlet is null ? of.Far.Stop(done, devices.Count) : of.Far.Stop();
+                PortRow at = set.OfOutlet is null ? devices : Some(devices, 0, set.LinksEach, set.Landings, of.Links);
+                section.RunList.Add(new PlannedRun([far, Cord(CordPlace.Device, last), at.Stop()]));
+            }
+
             section.LinkList.Add(new PlannedLinks(switches.Stop(start + done, devices.Count), devices.Stop()));
             done += devices.Count;
         }
+    }
+
+    /// <summary>Of a row with so many ports for each landing those of some links.</summary>
+    private static PortRow Some(PortRow row, int start, int each, int landings, IReadOnlyList<int> links)
+    {
+        var some = new PortRow(row.Family);
+        PlannedStop all = row.Stop(start, each * landings);
+        for (int landing = 0; landing < landings; landing++)
+        {
+            foreach (int link in links)
+                some.Add(all.Ports[(landing * each) + link].Index, all.Ports[(landing * each) + link].Port);
+        }
+
+        return some;
     }
 
     private void AddParallel(PlannedSection section, LandingSet set, PortRow switches)

@@ -110,6 +110,26 @@ public sealed class PlanPropertyTests
         iter: 150);
 
     [Fact]
+    public void Every_link_goes_on_to_what_comes_later_over_cables_that_lie()
+    {
+        int met = 0;
+        for (int number = 0; number < 400; number++)
+        {
+            Brief brief = RandomBriefs.Numbered(number);
+            Application parallel = Application.Find(brief.Fibre.IsMultimode ? "40GBASE-SR4" : "400GBASE-DR4")!;
+            brief = brief with { Separation = SeparationPolicy.Own, Networks = [.. brief.Networks.Select(n => n.Application.IsParallel ? n : n with { Later = parallel })] };
+            if (brief.Networks.All(n => n.Application.IsParallel) || Planner.Served(brief) is not { Later.Report: { } then } plan)
+                continue;
+            met++;
+            Assert.Equal(brief.LinkCount, then.Traced.Plant.Links.Count);
+            Assert.Equal(brief.LinkCount, then.Proven);
+            Assert.DoesNotContain(LaterChange.Of(plan)!.Buy, i => i.Kind == "trunk");
+        }
+
+        Assert.True(met > 10, $"{met} briefs");
+    }
+
+    [Fact]
     public void The_random_briefs_come_to_every_kind_of_plan_and_of_refusal()
     {
         PlanProof[] proofs = [.. Enumerable.Range(1, 600).Select(RandomBriefs.Numbered).Select(b => PlanProof.Of(b, Planner.Candidates(b)[^1]))];
