@@ -104,6 +104,8 @@ internal sealed class GrowthText(CommandContext context)
     {
         Out.WriteLine();
         Out.WriteLine(result.Steps.Count == 0 ? "Order of work: nothing is to be done." : "Order of work:");
+        if (difference.TakenOut.Any(p => difference.Parts[p].Name != result.Before.Traced.Plant.Parts[p].Name))
+            Wrapped.Write(Out, "What goes and is called '(old)' bears the name of what comes: mark it before you begin.", "");
         foreach (GrowthStep step in result.Steps)
         {
             Wrapped.Write(Out, GrowthWords.Title(difference, step) + ".", $"{step.Number,3}. ");

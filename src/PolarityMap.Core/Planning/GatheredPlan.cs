@@ -141,7 +141,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             }
 
             Length length = _draft.Cable(_outlets.Distance!.Value, $"outlets.{_outlets.Name}.distance");
-            PlannedFamily cable = PlanDraft.Family(section, new PlannedPart(_outlets.Name.Around("DC-"), _types.Trunk(length, legs)) { SpareFrom = _zone.Count < legs ? _zone.Count + 1 : 0 });
+            PlannedFamily cable = PlanDraft.Family(section, new PlannedPart(_outlets.Name.Around("DC-"), _types.Trunk(length, legs)) { Spare = PlannedPart.Last(legs, _zone.Count + 1) });
             for (int array = 0; array < _zone.Count; array++)
             {
                 int[] networks = [.. _networks.Where((_, link) => _places[link] / Ports == array)];
@@ -207,7 +207,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
                 draft.Refuse(new Refusal("trunk-legs", RefusalCode.Legs, $"each of {outlets.Name} needs {All} arrays in one cable, and the largest trunk has {draft.Brief.TrunkLegs[^1]} legs") { Number = legs });
             Length length = draft.Cable(outlets.Distance!.Value, $"outlets.{outlets.Name}.distance");
             _zone.Add(new PlannedPart(_zone.Name, types.Panel(All)) { Network = network, Room = room, Note = "In the zone box" });
-            _cable.Add(new PlannedPart(_cable.Name, types.Trunk(length, legs, fromAdapter: true)) { Network = network, SpareFrom = All < legs ? All + 1 : 0 });
+            _cable.Add(new PlannedPart(_cable.Name, types.Trunk(length, legs, fromAdapter: true)) { Network = network, Spare = PlannedPart.Last(legs, All + 1) });
             _desk.Add(new PlannedPart(_desk.Name, types.Panel(All)) { Network = network, Room = room, Note = "At the outlet" });
             section.FamilyList.AddRange([_zone, _cable, _desk]);
             if (_networks.Count == All)

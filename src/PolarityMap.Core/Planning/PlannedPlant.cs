@@ -71,8 +71,11 @@ public sealed record PlannedPart(PlannedName Name, PlannedType Type)
     /// <summary>Where in the room: rack, unit, panel and place.</summary>
     public string? Note { get; init; }
 
-    /// <summary>The first leg that is left over on purpose, or 0.</summary>
-    public int SpareFrom { get; init; }
+    /// <summary>The legs that are left over on purpose, ascending from 1.</summary>
+    public IReadOnlyList<int> Spare { get; init; } = [];
+
+    /// <summary>The last legs of so many, from one on.</summary>
+    internal static IReadOnlyList<int> Last(int legs, int from) => from > legs ? [] : [.. Enumerable.Range(from, legs - from + 1)];
 }
 
 /// <summary>Parts whose names count on from line to line, so that runs may name all of them in one range.</summary>

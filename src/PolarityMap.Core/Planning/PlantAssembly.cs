@@ -50,8 +50,8 @@ public static class PlantAssembly
             values.Set("room", room);
         if (line.Note is { } note)
             values.Set("note", note);
-        if (line.SpareFrom > 0)
-            values.Set("spare", (IReadOnlyList<int>)[.. Enumerable.Range(line.SpareFrom, line.Type.Whole.WholeNumber("legs") - line.SpareFrom + 1)]);
+        if (line.Spare.Count > 0)
+            values.Set("spare", line.Spare);
         values.FillFrom(line.Type.Whole);
         twice = line.Name.At(0);
         Part model = PartMaker.Make(twice, line.Type.Kind, values, line.Type.Shape, s_nowhere, builder.Networks);

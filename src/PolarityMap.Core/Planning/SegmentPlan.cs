@@ -194,7 +194,7 @@ internal sealed class SegmentPlan
         for (int t = 0, left = joined - each; t < each && left > 0; left -= takes[t++] - 1)
             takes[t] = Math.Min(has[t], 1 + left);
         Length length = _draft.Cable(_set.Way, _set.Requirement);
-        PlannedPart Line(PlannedName name, int trunk) => new(name, _types.Trunk(length, has[trunk])) { Network = _set.Network, SpareFrom = takes[trunk] < has[trunk] ? takes[trunk] + 1 : 0 };
+        PlannedPart Line(PlannedName name, int trunk) => new(name, _types.Trunk(length, has[trunk])) { Network = _set.Network, Spare = PlannedPart.Last(has[trunk], takes[trunk] + 1) };
         if (_set.OfOutlet is not null && (each == 1 || !together))
         {
             PlannedFamily[] families = [.. Enumerable.Range(0, each).Select(t => PlanDraft.Family(_section, Line(Names("T", each == 1 ? "" : Letter(t), 0), t)))];

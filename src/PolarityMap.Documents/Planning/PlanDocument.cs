@@ -103,8 +103,8 @@ public static class PlanDocument
     private static void Part(StringBuilder text, PlannedPlant planned, PlannedPart part)
     {
         var words = new List<string> { $"{DocumentKeys.Kind}: {part.Type.Name}" };
-        if (part.SpareFrom > 0)
-            words.Add($"spare: {(part.SpareFrom == LegsOf(part) ? $"{part.SpareFrom}" : $"{part.SpareFrom}..{LegsOf(part)}")}");
+        if (part.Spare.Count > 0)
+            words.Add($"spare: {(part.Spare.Count == 1 ? $"{part.Spare[0]}" : part.Spare[^1] - part.Spare[0] == part.Spare.Count - 1 ? $"{part.Spare[0]}..{part.Spare[^1]}" : $"[{string.Join(", ", part.Spare)}]")}");
         if (part.Network >= 0)
             words.Add($"network: {planned.Networks[part.Network].Name}");
         if (part.PortNetworks.Count > 0)
@@ -115,8 +115,6 @@ public static class PlanDocument
             words.Add($"note: {AttributeWords.Quoted(note)}");
         text.Append("  ").Append(part.Name).Append(words.Count == 1 ? $": {part.Type.Name}" : $": {{ {string.Join(", ", words)} }}").Append('\n');
     }
-
-    private static int LegsOf(PlannedPart part) => part.Type.Whole.WholeNumber("legs");
 
     private static void Runs(StringBuilder text, PlannedPlant planned)
     {

@@ -291,12 +291,14 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     /// <summary>A cord of a keyed network carries the key where what it enters does; there may be plain parts in the plant.</summary>
     private void KeyCords(Mating[] needed)
     {
+        IReadOnlyList<Network> networks = GrownNetworks.Of(Old, brief);
         var keyed = new Dictionary<int, bool[]>();
         foreach (Mating mating in needed)
         {
             foreach ((PortRef cord, PortRef other) in new[] { (mating.A, mating.B), (mating.B, mating.A) })
             {
-                if (!PartFacts.IsCord(Rest.Parts[cord.Part]) || Rest.Port(cord).Face.Family != ConnectorFamily.Duplex || !_map.TryGetValue(cord, out PortRef made) || made.Part < Old.Parts.Count)
+                if (!PartFacts.IsCord(Rest.Parts[cord.Part]) || Rest.Port(cord).Face.Family != ConnectorFamily.Duplex || !_map.TryGetValue(cord, out PortRef made) || made.Part < Old.Parts.Count
+                    || _parts[made.Part].Network < 0 || networks[_parts[made.Part].Network].Key is null)
                     continue;
                 if (!keyed.TryGetValue(made.Part, out bool[]? ends))
                     keyed[made.Part] = ends = [.. _parts[made.Part].Shape.Ports.Select(p => p.IsKeyed)];

@@ -41,7 +41,7 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         var remade = joints.Where(j => !was.Contains(j)).SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
         int[] moved = [.. reused.Values.Where(p => remade.Contains(p) || parts[p].Room != old.Parts[p].Room).Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
         Exchange[] exchanged = [.. Exchanged(joints, gone, grown).Distinct()];
-        Unspare(joints);
+        Spare(joints);
         Name(added, joints, gone);
         return new GrowthDifference
         {
@@ -61,18 +61,21 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
 
     private string NameOf(PortRef device) => parts[device.Part] is var part && part.Shape.Ports.Count == 1 ? part.Name : $"{part.Name}/{part.Shape.Ports[device.Port].Name}";
 
-    /// <summary>Legs that are in use now are no spare ones any more.</summary>
-    private void Unspare(IEnumerable<Joint> joints)
+    /// <summary>Legs that are in use now are no spare ones any more, and those that were and hang free now are.</summary>
+    private void Spare(IEnumerable<Joint> joints)
     {
-        foreach (var legs in joints.Where(j => !j.IsOpen).SelectMany(j => j.Ports).Where(p => p.Part < old.Parts.Count && old.Parts[p.Part].SpareLegs.Count > 0).GroupBy(p => p.Part))
+        ILookup<int, int> will = Legs(joints.Where(j => !j.IsOpen)), was = Legs(before.Where(j => !j.IsOpen)), waits = Legs(joints);
+        foreach (int cable in Enumerable.Range(0, old.Parts.Count).Where(p => old.Parts[p] is { Kind: "trunk", Values: not null } && (will[p].Any() || waits[p].Any())))
         {
-            var lit = legs.Select(p => (p.Port / 2) + 1).ToHashSet();
-            Part part = parts[legs.Key];
-            int[] spare = [.. part.SpareLegs.Where(l => !lit.Contains(l))];
-            if (spare.Length < part.SpareLegs.Count && part.Values is not null)
-                parts[legs.Key] = GrowthMerge.With(part, v => _ = spare.Length > 0 ? v.Set("spare", (IReadOnlyList<int>)spare) : v, "spare");
+            Part part = parts[cable];
+            int[] spare = [.. part.SpareLegs.Where(l => !will[cable].Contains(l)).Concat(was[cable].Where(l => !waits[cable].Contains(l))).Distinct().Order()];
+            if (!spare.SequenceEqual(part.SpareLegs.Order()))
+                parts[cable] = GrowthMerge.With(part, v => _ = spare.Length > 0 ? v.Set("spare", (IReadOnlyList<int>)spare) : v, "spare");
         }
     }
+
+    private ILookup<int, int> Legs(IEnumerable<Joint> joints) =>
+        joints.SelectMany(j => j.Ports).Where(p => p.Part < old.Parts.Count && old.Parts[p.Part].Kind == "trunk").ToLookup(p => p.Part, p => (p.Port / 2) + 1);
 
     /// <summary>New cords that a cord takes the place of which lies the other way round between the same ports, and can stay so.</summary>
     private HashSet<int> Turned(Dictionary<int, int> reused)

@@ -123,12 +123,12 @@ internal sealed class PlantSketch
             PortNetworks = [.. of.PortNetworks.Select(n => _networks[n])],
             Room = of.Room,
             Note = of.Note,
-            SpareFrom = of.SpareLegs.Count == 0 ? 0 : of.SpareLegs.Min(),
+            Spare = [.. of.SpareLegs.Order()],
         };
     }
 
     private static bool IsSame(PlannedPart a, PlannedPart b) => a.Type == b.Type && a.Network == b.Network && a.PortNetworks.SequenceEqual(b.PortNetworks)
-        && a.Room == b.Room && a.Note == b.Note && a.SpareFrom == b.SpareFrom;
+        && a.Room == b.Room && a.Note == b.Note && a.Spare.SequenceEqual(b.Spare);
 
     /// <summary>A name around its last number; -1 where it has none that a range would write.</summary>
     private static (string Prefix, int Number, string Suffix) Divided(string name)
