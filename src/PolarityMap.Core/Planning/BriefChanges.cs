@@ -10,7 +10,8 @@ internal sealed class BriefChanges(Brief brief, PlanCandidate candidate)
     public NearestBrief Changed(string words, Brief changed) => new(words, changed, candidate);
 
     /// <summary>What may clear any refusal.</summary>
-    public IEnumerable<NearestBrief> OfAnyRefusal() => [.. OtherMethods(), .. OtherBases(), .. OtherSlopes(), .. Own(), .. WithoutLater()];
+    public IEnumerable<NearestBrief> OfAnyRefusal() =>
+        [.. OtherMethods(), .. OtherBases(), .. OtherSlopes(), .. Own(), .. WithoutLater(), .. OtherFibres(sameCore: true), .. OtherFibres(sameCore: false)];
 
     /// <summary>More switches, or larger ones.</summary>
     public IEnumerable<NearestBrief> MoreSwitches(Refusal refusal)

@@ -15,15 +15,17 @@ internal sealed class LowerLosses(Brief brief, BriefChanges changes, PlanProof r
     public IEnumerable<NearestBrief> Of()
     {
         Decibel array = brief.ArrayLoss ?? brief.Limits.MatingMax, duplex = brief.DuplexLoss ?? brief.Limits.MatingMax;
-        (int Steps, NearestBrief Brief)?[] single =
-        [
-            Largest(array, loss => changes.Changed($"array-loss: at most {loss}", brief with { ArrayLoss = loss })),
-            Largest(duplex, loss => changes.Changed($"duplex-loss: at most {loss}", brief with { DuplexLoss = loss })),
-        ];
+        (int Steps, NearestBrief Brief)? one = Largest(array, loss => changes.Changed($"array-loss: at most {loss}", brief with { ArrayLoss = loss }));
+        if (one is not null)
+            yield return one.Value.Brief;
+        (int Steps, NearestBrief Brief)? other = Largest(duplex, loss => changes.Changed($"duplex-loss: at most {loss}", brief with { DuplexLoss = loss }));
+        if (other is not null)
+            yield return other.Value.Brief;
 
         // Below the smaller of the two, so that nothing is raised.
         (int Steps, NearestBrief Brief)? both = Largest(Decibel.Min(array, duplex), loss => changes.Changed($"array-loss and duplex-loss: at most {loss}", brief with { ArrayLoss = loss, DuplexLoss = loss }));
-        return [.. single.Append(both is { } b && single.All(s => s is null || s.Value.Steps < b.Steps) ? both : null).Where(f => f is not null).Select(f => f!.Value.Brief)];
+        if (both is { } b && !(one?.Steps >= b.Steps) && !(other?.Steps >= b.Steps))
+            yield return b.Brief;
     }
 
     /// <summary>The margin that the worst link has.</summary>

@@ -58,7 +58,7 @@ internal sealed class BriefFields(NodeReader reader)
         if (!PolarityMap.Core.Optics.Length.TryParse(scalar.Value, out Length length, out string why))
             Report(scalar, "length", why, LengthExpected);
         else if (length.Millimetres == 0)
-            Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no {what}: no cable or cord has a length of 0", LengthExpected);
+            Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no length for a cable or cord", LengthExpected.Replace("a length", "a length above 0 m,", StringComparison.Ordinal));
         else
             return length;
         return null;

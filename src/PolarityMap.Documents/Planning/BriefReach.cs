@@ -34,7 +34,7 @@ internal sealed class BriefReach(NodeReader reader, IReadOnlyList<(BriefRoom Roo
             isOpen |= at < 0;
         }
 
-        if (!isOpen)
+        if (!isOpen && forgotten.Length == 0)
             CheckServed(reached, sound);
         return reached;
     }
