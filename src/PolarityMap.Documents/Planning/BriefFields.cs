@@ -23,7 +23,7 @@ internal sealed class BriefFields(NodeReader reader)
             return null;
         if (words.Contains(scalar.Value))
             return scalar.Value;
-        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no {key}", NodeReader.OneOf(words), Numbered(scalar.Value, words) ?? reader.Nearest(scalar.Value, words));
+        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no {key}", NodeReader.OneOf(words), (key == BriefKeys.Fibre ? Numbered(scalar.Value, words) : null) ?? reader.Nearest(scalar.Value, words));
         return null;
     }
 

@@ -118,7 +118,7 @@ internal sealed class BriefLists(NodeReader reader, BriefFields fields, Dictiona
             foreach (PlannedName name in names)
             {
                 outlets.Add(new BriefOutlets(name, room, each, entry.Key.Place) { Distance = distance, Written = entry.Key.Value });
-                if (names.Count > 1)
+                if (name.ToString() != entry.Key.Value)
                     NoteAs(map, $"{BriefKeys.Outlets}.{name}", entry.Key);
             }
         }
