@@ -1,5 +1,4 @@
 using PolarityMap.Core.Planning;
-using PolarityMap.Core.Plants;
 using PolarityMap.Documents.Planning;
 using PolarityMap.Documents.Text;
 using Xunit;
