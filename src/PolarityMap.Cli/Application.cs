@@ -52,7 +52,7 @@ public static class Application
                 // The list of commands says what each is for; its examples are in its own help.
                 if (args.Length == 0 || args[0] != command.Name)
                     command.Description = command.Description?.Split('\n')[0];
-                if (command.Arguments.Any(a => a is PlantArgument))
+                if (command.Arguments.Any(a => a is PlantArgument or BriefArgument))
                     command.Options.Add(outside);
                 root.Subcommands.Add(command);
             }

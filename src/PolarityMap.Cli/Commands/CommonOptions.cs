@@ -8,7 +8,7 @@ internal static class CommonOptions
 {
     public static Argument<string> Plant() => new PlantArgument();
 
-    /// <summary><c>--allow-outside</c>, which every command with a <see cref="PlantArgument"/> has.</summary>
+    /// <summary><c>--allow-outside</c>, which every command with a <see cref="PlantArgument"/> or a <see cref="BriefArgument"/> has.</summary>
     public static Option<bool> AllowOutside() =>
         new(PlantDocument.AllowOutsideFlag) { Description = "Let documents refer to files outside their folder." };
 

@@ -12,7 +12,7 @@ internal sealed class PlanCommand : ICommandFile
 {
     public Command Build(CommandContext context)
     {
-        var brief = new Argument<string?>("BRIEF") { Description = "What is wanted: a brief in YAML, such as 'polaritymap new --brief' writes.", Arity = ArgumentArity.ZeroOrOne };
+        var brief = new BriefArgument();
         Option<string> format = CommonOptions.Format();
         Option<string?> output = CommonOptions.Output("The plant document to write, with --compare a figure ending in .svg, .pdf or .png; without it nothing is written, only told.");
         var parts = new Option<string?>("--parts") { Description = "Write the parts list to this .csv or .xlsx as well.", HelpName = "PATH" };
@@ -48,7 +48,7 @@ internal sealed class PlanCommand : ICommandFile
               polaritymap plan brief.yaml --format json > plan.json
               polaritymap plan brief.yaml --compare
               polaritymap plan brief.yaml --compare --weights kinds=2,idle=5 -o comparison.pdf
-              polaritymap plan brief.yaml --compare --method U1 --parts prices.csv
+              polaritymap plan brief.yaml --compare --parts prices.csv
               polaritymap plan --from plant.yaml --to brief.yaml -o grown.yaml
             """) { brief, format, output, parts, method, array, compare, weights, bare, from, to, force };
         command.SetAction(parsed =>
@@ -59,12 +59,11 @@ internal sealed class PlanCommand : ICommandFile
                 throw new CallException("--compare plans anew; leave it out with --from");
             string path = GrowthCall.Brief(parsed.GetValue(brief), existing, parsed.GetValue(to));
             string? target = parsed.GetValue(output), list = parsed.GetValue(parts);
-            if (list is not null)
-                ScheduleFiles.Check(context, list, "parts");
-            if (!parsed.GetValue(force) && new[] { target, list }.FirstOrDefault(p => p is not null && File.Exists(context.FullPath(p))) is { } there)
-                throw new CallException($"'{there}' is there already; name another file, or add --force to write over it");
+            var targets = new PlanTargets(target, list);
+            bool comparing = parsed.GetValue(compare);
+            targets.Check(context, path, existing, comparing, parsed.GetValue(force));
             var problems = new ProblemList();
-            if (BriefDocument.Read(path, new FileSource(context), problems) is not { } read)
+            if (BriefDocument.Read(path, new FileSource(context), problems, context.Reading.AllowOutside, p => comparing && targets.IsYetToCome(context, p)) is not { } read)
             {
                 if (form == "json")
                     ProblemJson.Write(problems, context.Out);
@@ -75,7 +74,7 @@ internal sealed class PlanCommand : ICommandFile
 
             if (parsed.GetValue(weights) is { } weighed)
                 read = read with { Weights = WeightsOf(weighed, read.Weights) };
-            if (parsed.GetValue(compare))
+            if (comparing)
                 return Compare(context, read, parsed.GetValue(method), parsed.GetValue(array), form, target, list, !parsed.GetValue(bare));
             if (parsed.GetValue(method) is { } asked)
                 read = read with { Method = PlanMethod.Find(asked) };

@@ -12,7 +12,8 @@ internal static class ComparisonJson
         json.WriteNumber("candidates", comparison.Candidates);
         WriteWeights(json, "weights", comparison.Weights.Values);
         json.WriteString("currency", comparison.Brief.Prices?.Currency);
-        json.WriteBoolean("priceLeftOut", comparison.IsPriceLeftOut);
+        json.WriteBoolean("priceLeftOut", comparison is { IsPriceLeftOut: true, Brief.Prices: not null });
+        WriteUnused(json, UnusedPrices.Of(comparison));
         json.WriteStartArray("plans");
         foreach (ComparedPlan plan in comparison.Plans)
             WritePlan(json, plan, asked(plan.Candidate));
@@ -21,11 +22,26 @@ internal static class ComparisonJson
         foreach (PlanProof proof in comparison.Excluded.SelectMany(e => e.Proofs))
             WriteExcluded(json, comparison.Brief, proof);
         json.WriteEndArray();
+        PlanJson.WriteRemarks(json, comparison.Brief);
         json.WriteStartArray("written");
         foreach (string path in written)
             json.WriteStringValue(path);
         json.WriteEndArray();
     });
+
+    private static void WriteUnused(Utf8JsonWriter json, IReadOnlyList<PriceLine> unused)
+    {
+        json.WriteStartArray("pricesUnused");
+        foreach (PriceLine line in unused)
+        {
+            json.WriteStartObject();
+            JsonText.WritePlace(json, line.Place);
+            json.WriteString("text", UnusedPrices.Words(line));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
 
     private static void WriteWeights(Utf8JsonWriter json, string name, IReadOnlyList<decimal> values)
     {

@@ -14,14 +14,19 @@ internal sealed class ComparisonText(CommandContext context)
     public void Write(PlanComparison comparison, IReadOnlyList<string> written)
     {
         Out.WriteLine(_paint.Strong(comparison.Brief.Title.Title));
-        string serve = comparison.Plans.Count == 1 ? "serves" : "serve";
-        Out.WriteLine($"{comparison.Plans.Count} of {comparison.Candidates} ways to build it {serve}, each built, traced and checked.");
+        Out.WriteLine((comparison.Plans.Count, comparison.Candidates) switch
+        {
+            (1, 1) => "The one way to build it serves; it was built, traced and checked.",
+            (0, 1) => "The one way to build it does not serve; it was built, traced and checked.",
+            (var serving, var all) => $"{serving} of {all} ways to build it {(serving == 1 ? "serves" : "serve")}, each built, traced and checked.",
+        });
         if (comparison.Plans.Count > 0)
             WritePlans(comparison);
         WriteExcluded(comparison);
         Out.WriteLine();
         if (comparison.Plans.Count == 0)
             Out.WriteLine("'polaritymap plan BRIEF' tells the nearest brief that can be met.");
+        PlanResultText.WriteRemarks(Out, comparison.Brief);
         foreach (string path in written)
             Out.WriteLine($"Wrote {path}");
         Wrapped.Write(Out, Cautions.Codes, "");
@@ -32,7 +37,7 @@ internal sealed class ComparisonText(CommandContext context)
         Wrapped.Write(Out, comparison.Weights.Values.All(w => w == 0)
             ? "All weights are 0: the order is that of the standard."
             : $"The best first, by the weights {comparison.Weights.Words}, each a share of the most that any plan takes.", "");
-        if (comparison.IsPriceLeftOut)
+        if (comparison is { IsPriceLeftOut: true, Brief.Prices: not null })
             Out.WriteLine("Prices are left out of the sum, as some parts have none.");
         Out.WriteLine();
         WriteTable(comparison);
@@ -43,6 +48,8 @@ internal sealed class ComparisonText(CommandContext context)
             WriteLater(comparison);
         if (comparison.Plans.Any(p => p.Measures.Price is { IsComplete: false }))
             WriteWithout(comparison);
+        if (UnusedPrices.Of(comparison) is { Count: > 0 } unused)
+            WriteUnused(unused);
     }
 
     private void WriteTable(PlanComparison comparison)
@@ -92,6 +99,17 @@ internal sealed class ComparisonText(CommandContext context)
             Out.WriteLine($"  {item.Words}");
         if (without.Length > mostTold)
             Out.WriteLine($"  and {without.Length - mostTold} more");
+    }
+
+    /// <summary>Rows of the price list of which nothing comes.</summary>
+    private void WriteUnused(IReadOnlyList<PriceLine> unused)
+    {
+        Head("Prices that fit no part of these plans");
+        const int mostTold = 12;
+        foreach (PriceLine line in unused.Take(mostTold))
+            Out.WriteLine($"  {line.Place}: {UnusedPrices.Words(line)}");
+        if (unused.Count > mostTold)
+            Out.WriteLine($"  and {unused.Count - mostTold} more");
     }
 
     private void WriteExcluded(PlanComparison comparison)

@@ -25,11 +25,27 @@ internal static class PlanJson
             WriteRefusal(json, result.Brief, refusal);
         json.WriteEndArray();
         json.WriteString("met", result.Met?.Words);
+        WriteRemarks(json, result.Brief);
         json.WriteStartArray("written");
         foreach (string path in written)
             json.WriteStringValue(path);
         json.WriteEndArray();
     });
+
+    public static void WriteRemarks(Utf8JsonWriter json, Brief brief)
+    {
+        json.WriteStartArray("remarks");
+        foreach (BriefRemark remark in BriefRemark.Of(brief))
+        {
+            json.WriteStartObject();
+            json.WriteString("about", remark.About);
+            JsonText.WritePlace(json, brief.PlaceOf(remark.About));
+            json.WriteString("text", remark.Words);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
 
     private static void WriteChosen(Utf8JsonWriter json, PlanProof plan)
     {

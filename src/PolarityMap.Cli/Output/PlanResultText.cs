@@ -20,6 +20,13 @@ internal sealed class PlanResultText(CommandContext context)
             WriteRefusals(result);
     }
 
+    /// <summary>What a brief names and nothing uses, each with its place.</summary>
+    public static void WriteRemarks(TextWriter output, Brief brief)
+    {
+        foreach (BriefRemark remark in BriefRemark.Of(brief))
+            Wrapped.Write(output, $"{brief.PlaceOf(remark.About)}: {remark.Words}.", "");
+    }
+
     private void WritePlan(PlanProof plan, IReadOnlyList<string> written)
     {
         Plant plant = plan.Report!.Traced.Plant;
@@ -34,6 +41,7 @@ internal sealed class PlanResultText(CommandContext context)
         Out.WriteLine("Parts:");
         foreach (string line in PlanParts.Lines(PlanParts.Of(plan)))
             Wrapped.Write(Out, line, "  ");
+        WriteRemarks(Out, plan.Planned!.Brief);
         foreach (string path in written)
             Out.WriteLine($"Wrote {path}");
         if (written.Count == 0)
@@ -55,6 +63,12 @@ internal sealed class PlanResultText(CommandContext context)
                 Out.WriteLine("  nearest  nothing that changes one thing clears it");
             foreach (NearestBrief nearest in refusal.Nearest)
                 Wrapped.Write(Out, nearest.Words, nearest == refusal.Nearest[0] ? "  nearest  " : "  or       ");
+        }
+
+        if (BriefRemark.Of(result.Brief).Count > 0)
+        {
+            Out.WriteLine();
+            WriteRemarks(Out, result.Brief);
         }
 
         if (result.Refusals.Count > 1 && result.Met is { } met)

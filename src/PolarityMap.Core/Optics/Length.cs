@@ -30,16 +30,19 @@ public readonly record struct Length : IComparable<Length>
         length = default;
         if (!Quantity.TrySplit(text, out decimal number, out ReadOnlySpan<char> digits, out ReadOnlySpan<char> unit))
         {
-            why = "expected a number and a unit, such as '62 m'";
+            why = text.AsSpan().TrimStart() is ['-' or '\u2212', ..] ? "a length is never negative" : "expected a number and a unit, such as '62 m'";
             return false;
         }
 
         decimal factor = unit switch { "mm" => 1, "cm" => 10, "m" => 1_000, "km" => 1_000_000, "ft" => 304.8m, _ => 0 };
         if (factor == 0)
         {
-            why = unit.IsEmpty
-                ? $"a length needs its unit: write '{digits} m'"
-                : $"unknown unit '{unit}'; expected m, cm, mm, km or ft";
+            why = unit switch
+            {
+                [] => $"a length needs its unit: write '{digits} m'",
+                [',', ..] => $"unknown unit '{unit}'; expected m, cm, mm, km or ft, and decimals with a point",
+                _ => $"unknown unit '{unit}'; expected m, cm, mm, km or ft",
+            };
             return false;
         }
 

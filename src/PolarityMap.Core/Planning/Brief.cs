@@ -93,6 +93,9 @@ public sealed record BriefOutlets(PlannedName Name, int Room, IReadOnlyList<int>
     /// <summary>The length of the cable way from where the room's trunks end to each outlet; null where the outlet is there.</summary>
     public Length? Distance { get; init; }
 
+    /// <summary>How the brief writes the names, those of several groups together; null where nothing is written.</summary>
+    public string? Written { get; init; }
+
     /// <summary>Links of one outlet.</summary>
     public int LinksEach => Links.Sum();
 }

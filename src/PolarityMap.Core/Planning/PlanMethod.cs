@@ -69,14 +69,15 @@ public sealed record PlanMethod(
     /// <summary>
     /// The maps of the first and the last array cord of a parallel channel. One row: transmit lands on receive when the Type-B
     /// cables and the aligned matings, those at both interfaces among them, are an odd number and the Type-C cables an even one
-    /// (proved). Two rows: transmit and receive each have a row, so one cord exchanges the rows (proved).
+    /// (proved). Two rows: transmit and receive each have a row, so one cord exchanges the rows, and flipped pairs are flipped
+    /// back (proved).
     /// </summary>
     /// <param name="array">The array of the cords.</param>
     /// <param name="trunks">How many trunks lie in series, adapters between and around them.</param>
     public (string First, string Last) ArrayCords(ArrayBase array, int trunks)
     {
         if (!array.IsOneRow)
-            return (trunks % 2 == 1 && TwoRowTrunk == "pair-flipped" ? "pair-flipped" : TwoRowTrunk, Rows(trunks) ? "rows-exchanged" : "straight-by-number");
+            return (TwoRowTrunk == "pair-flipped" && trunks % 2 == 0 ? "straight-by-number" : TwoRowTrunk, Rows(trunks) ? "rows-exchanged" : "straight-by-number");
         int reversals = 2 + (Trunk == "Type-B" ? trunks : 0) + (Keys == Keying.Aligned ? trunks + 1 : 0);
         bool evenLeft = reversals % 2 == 0;
         return (Trunk == "Type-C" && trunks % 2 == 1) switch

@@ -65,15 +65,14 @@ public static class Planner
     {
         const int mostChanges = 6;
         var words = new List<string>();
-        for (Refusal first = refusals[0]; words.Count < mostChanges;)
+        NearestBrief? next = refusals[0].Nearest.Count > 0 ? refusals[0].Nearest[0] : null;
+        while (next is { } nearest && words.Count < mostChanges)
         {
-            if (first.Nearest is not [var nearest, ..])
-                return null;
             words.Add(nearest.Words);
             PlanProof proof = PlanProof.Of(nearest.Brief, nearest.Candidate);
             if (proof.Serves)
                 return nearest with { Words = string.Join("; ", words) };
-            first = new Relaxations(nearest.Brief, nearest.Candidate, proof).Explained(proof.Refusals[0]);
+            next = new Relaxations(nearest.Brief, nearest.Candidate, proof).Nearest(proof.Refusals[0]).FirstOrDefault();
         }
 
         return null;

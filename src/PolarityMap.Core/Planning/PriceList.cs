@@ -1,3 +1,5 @@
+using PolarityMap.Core.Plants;
+
 namespace PolarityMap.Core.Planning;
 
 /// <summary>A line of a user's price list: what is said has to fit, what is null fits anything.</summary>
@@ -18,6 +20,9 @@ public sealed record PriceLine(decimal Price)
 
     public string? Description { get; init; }
 
+    /// <summary>Where the list says so.</summary>
+    public SourcePlace Place { get; init; }
+
     /// <summary>How much is said of the part.</summary>
     public int Said => (Type is null ? 0 : 1) + (Kind is null ? 0 : 1) + (Fibres is null ? 0 : 1) + (FibreClass is null ? 0 : 1)
         + (Metres is null ? 0 : 1) + (KeyCode is null ? 0 : 1) + (Description is null ? 0 : 1);
@@ -34,6 +39,9 @@ public sealed record PriceList(string Currency, IReadOnlyList<PriceLine> Lines)
 {
     /// <summary>The price of one part: that of the line which says most of it, of equals the first; null without one.</summary>
     public decimal? Of(PlanItem item) => Lines.Where(l => l.Fits(item)).MaxBy(l => l.Said)?.Price;
+
+    /// <summary>The lines that fit none of some parts, so that nothing comes of their prices.</summary>
+    public IReadOnlyList<PriceLine> Unused(IReadOnlyCollection<PlanItem> items) => [.. Lines.Where(l => !items.Any(l.Fits))];
 
     /// <summary>What parts cost together, beside interfaces.</summary>
     public PriceSum Sum(IEnumerable<PlanItem> items)

@@ -31,6 +31,9 @@ public enum RefusalCode
 
     /// <summary>No trunk has as many legs as one cable needs.</summary>
     Legs,
+
+    /// <summary>A cable would have no way to cover.</summary>
+    Way,
 }
 
 /// <summary>A brief near to one that was refused, planned and found to be met as far as the refusal goes.</summary>

@@ -19,7 +19,32 @@ internal static class Structure
         }
 
         if (brief.OneCassette && !method.HasOneCassette && brief.Networks.Any(n => !n.Application.IsParallel))
-            draft.Refuse(new Refusal("one-cassette", RefusalCode.Cassettes, $"method {method.Name} takes {method.NearFor(draft.Candidate.Array)} cassettes at one end and {method.FarFor(draft.Candidate.Array)} ones at the other, and one kind is asked for"));
+        {
+            string near = method.NearFor(draft.Candidate.Array), far = method.FarFor(draft.Candidate.Array);
+            draft.Refuse(new Refusal("one-cassette", RefusalCode.Cassettes, $"one kind of cassette is asked for, and method {method.Name} takes {near} ones at one end and {far} ones at the other; one kind would have to be mounted upside down at one end, which is not planned"));
+        }
+
+        Ways(draft);
+    }
+
+    /// <summary>Refuses cables that would have no length.</summary>
+    private static void Ways(PlanDraft draft)
+    {
+        Brief brief = draft.Brief;
+        foreach (BriefOutlets outlets in brief.Outlets)
+        {
+            BriefRoom room = brief.Rooms[outlets.Room];
+            if (brief.WayOf(outlets, cable: 0) == 0)
+            {
+                draft.Refuse(outlets.Distance is { Millimetres: > 0 }
+                    ? new Refusal("separation", RefusalCode.Way, $"{room.Name} holds switches, so that the trunks to a zone box for {outlets.Name} in it would have no length")
+                    : new Refusal($"outlets.{outlets.Name}.distance", RefusalCode.Way, $"{room.Name} holds switches, and {outlets.Name} in it has no distance, so that the trunks would have no length"));
+            }
+            else if (brief.Separation == SeparationPolicy.Gathered && outlets.Distance is { Millimetres: 0 })
+            {
+                draft.Refuse(new Refusal($"outlets.{outlets.Name}.distance", RefusalCode.Way, $"the cables from the zone box to {outlets.Name} would have no length"));
+            }
+        }
     }
 
     /// <summary>True where no plant can be built of the brief at all, so that there is nothing to check.</summary>

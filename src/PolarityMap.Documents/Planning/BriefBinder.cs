@@ -30,10 +30,17 @@ internal sealed class BriefBinder(NodeReader reader, BriefPrices prices)
         _places[""] = root.Place;
         Note(root, "");
         PlantTitle title = Title(root);
-        var lists = new BriefLists(reader, _fields, Note);
+        var lists = new BriefLists(reader, _fields, _places, Note);
         IReadOnlyList<BriefNetwork> networks = lists.Networks(root);
-        IReadOnlyList<BriefRoom> rooms = lists.Rooms(root);
+        IReadOnlyList<(BriefRoom Room, YamlScalar? From)> read = lists.Rooms(root);
+        IReadOnlyList<BriefRoom> rooms = [.. read.Select(r => r.Room)];
         IReadOnlyList<BriefOutlets> outlets = lists.Outlets(root, networks, rooms);
+
+        // What is not read yet may be what seems to be missing.
+        if (Problems.IsEmpty)
+            rooms = new BriefReach(reader, read, outlets).Rooms(root.Find(BriefKeys.Rooms)!.Place);
+        if (Problems.IsEmpty)
+            CheckGathered(root, rooms, outlets);
         string? fibre = Required(root, BriefKeys.Fibre, "'fibre:' with a class such as OM4") ? _fields.Word(root, BriefKeys.Fibre, FibreClass.Names) : null;
         Brief? brief = fibre is null ? null : Choices(root, new Brief
         {
@@ -45,6 +52,18 @@ internal sealed class BriefBinder(NodeReader reader, BriefPrices prices)
             Places = _places,
         });
         return Problems.IsEmpty ? brief : null;
+    }
+
+    /// <summary>Gathered networks need a zone box: the outlets have a distance from it, and it has one from the switches.</summary>
+    private void CheckGathered(YamlMapping root, IReadOnlyList<BriefRoom> rooms, IReadOnlyList<BriefOutlets> outlets)
+    {
+        if (root.Find(BriefKeys.Separation) is not YamlScalar { Value: "gathered" } gathered)
+            return;
+        const string expected = $"'{BriefKeys.Distance}:' of the outlets, the way on from the zone box, or '{BriefKeys.Separation}: own'";
+        if (outlets.All(o => o.Distance is null))
+            Problems.Add(gathered.Place, "no outlet has a distance, so there is no zone box to gather networks in", expected);
+        else if (outlets.FirstOrDefault(o => o.Distance is not null && rooms[o.Room].Distance is null) is { } near)
+            Problems.Add(gathered.Place, $"{rooms[near.Room].Name} holds switches, so that the trunks to a zone box for {near.Written} in it would have no length", $"a room with a '{BriefKeys.Distance}:' for them, or '{BriefKeys.Separation}: own'");
     }
 
     private PlantTitle Title(YamlMapping root)

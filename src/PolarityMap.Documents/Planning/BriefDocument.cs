@@ -8,10 +8,18 @@ namespace PolarityMap.Documents.Planning;
 /// <summary>Reads briefs: what a plant is planned from. docs/plan.md tells their keys.</summary>
 public static class BriefDocument
 {
+    /// <summary>What to do where something is to be written once and named again: a brief has no types.</summary>
+    private const string WriteAgain = "write it again where it is needed";
+
     /// <summary>
     /// Reads a brief. Problems carry their places; the brief is null when there is one. Never throws for its content.
     /// </summary>
-    public static Brief? Read(string path, IDocumentSource source, ProblemList problems)
+    /// <param name="path">Where it stands.</param>
+    /// <param name="source">Reads it, and the price list that it names.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    /// <param name="allowOutside">Whether it may name a price list outside its folder.</param>
+    /// <param name="isYetToCome">Of a price list that is not there: true where it is about to be written, so that there are no prices yet.</param>
+    public static Brief? Read(string path, IDocumentSource source, ProblemList problems, bool allowOutside = false, Func<string, bool>? isYetToCome = null)
     {
         if (!source.TryRead(path, TextLoader.MaxBytes, out byte[] bytes, out string why))
         {
@@ -19,7 +27,7 @@ public static class BriefDocument
             return null;
         }
 
-        if (!TextLoader.TryDecode(bytes, path, problems, out string text) || YamlReader.Read(text, path, problems) is not { } root)
+        if (!TextLoader.TryDecode(bytes, path, problems, out string text) || YamlReader.Read(text, path, problems, WriteAgain) is not { } root)
             return null;
         var reader = new NodeReader(problems);
         if (reader.Mapping(root, "a brief", "keys such as 'brief:' at the start of a line") is not { } top)
@@ -30,6 +38,6 @@ public static class BriefDocument
             return null;
         }
 
-        return new BriefBinder(reader, new BriefPrices(path, source, reader)).Bind(top);
+        return new BriefBinder(reader, new BriefPrices(path, source, reader, allowOutside, isYetToCome)).Bind(top);
     }
 }

@@ -23,7 +23,7 @@ internal sealed class BriefFields(NodeReader reader)
             return null;
         if (words.Contains(scalar.Value))
             return scalar.Value;
-        reader.Unknown(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no {key}", scalar.Value, words);
+        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no {key}", NodeReader.OneOf(words), (key == BriefKeys.Fibre ? Numbered(scalar.Value, words) : null) ?? reader.Nearest(scalar.Value, words));
         return null;
     }
 
@@ -47,15 +47,20 @@ internal sealed class BriefFields(NodeReader reader)
         return null;
     }
 
+    /// <summary>A length above nothing: every cable and cord has one.</summary>
     public Length? Length(YamlMapping map, string key) => map.Find(key) is { } node ? LengthOf(node, key) : null;
 
+    /// <summary>As <see cref="Length"/>, of a node.</summary>
     public Length? LengthOf(YamlNode node, string what)
     {
         if (reader.Text(node, what, LengthExpected) is not { } scalar)
             return null;
-        if (PolarityMap.Core.Optics.Length.TryParse(scalar.Value, out Length length, out string why))
+        if (!PolarityMap.Core.Optics.Length.TryParse(scalar.Value, out Length length, out string why))
+            Report(scalar, "length", why, LengthExpected);
+        else if (length.Millimetres == 0)
+            Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no length for a cable or cord", LengthExpected.Replace("a length", "a length above 0 m,", StringComparison.Ordinal));
+        else
             return length;
-        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no length: {PartNames.Shorten(why)}", LengthExpected);
         return null;
     }
 
@@ -66,7 +71,7 @@ internal sealed class BriefFields(NodeReader reader)
             return null;
         if (Decibel.TryParse(scalar.Value, out Decibel loss, out string why))
             return loss;
-        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no loss: {PartNames.Shorten(why)}", expected);
+        Report(scalar, "loss", why, expected);
         return null;
     }
 
@@ -77,7 +82,7 @@ internal sealed class BriefFields(NodeReader reader)
             return null;
         if (Percentage.TryParse(scalar.Value, out Percentage share, out string why))
             return share;
-        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no share: {PartNames.Shorten(why)}", expected);
+        Report(scalar, "share", why, expected);
         return null;
     }
 
@@ -132,5 +137,28 @@ internal sealed class BriefFields(NodeReader reader)
         if (items.Count == 0 && node is YamlSequence)
             Problems.Add(node.Place, $"{key} is empty", expected);
         return items.Count == 0 ? null : [.. items];
+    }
+
+    /// <summary>Of words that differ in their number alone the one whose number is nearest, of equally near ones the greater; null without one.</summary>
+    private static string? Numbered(string word, IReadOnlyList<string> words)
+    {
+        (string stem, int number) = Split(word);
+        return stem.Length == 0 || number < 0 ? null : words.Where(w => Split(w) is { Number: >= 0 } split && split.Stem.Equals(stem, StringComparison.OrdinalIgnoreCase))
+            .OrderBy(w => Math.Abs(Split(w).Number - number)).ThenByDescending(w => Split(w).Number).FirstOrDefault();
+
+        static (string Stem, int Number) Split(string text)
+        {
+            string stem = text.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+            return (stem, int.TryParse(text.AsSpan(stem.Length), NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : -1);
+        }
+    }
+
+    /// <summary>Reports a quantity; what was expected is told once.</summary>
+    private void Report(YamlScalar scalar, string noun, string why, string expected)
+    {
+        const string also = "; expected ";
+        int told = why.StartsWith(also[2..], StringComparison.Ordinal) ? 0 : why.IndexOf(also, StringComparison.Ordinal);
+        string reason = told < 0 ? why : why[..told];
+        Problems.Add(scalar.Place, $"'{PartNames.Shorten(scalar.Value)}' is no {noun}{(reason.Length > 0 ? ": " + PartNames.Shorten(reason) : "")}", told <= 0 ? expected : why[(told + also.Length)..]);
     }
 }

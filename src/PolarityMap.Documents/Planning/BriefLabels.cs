@@ -1,7 +1,4 @@
-using System.Globalization;
-using PolarityMap.Core.Planning;
 using PolarityMap.Documents.Binding;
-using PolarityMap.Documents.Text;
 using PolarityMap.Documents.Yaml;
 
 namespace PolarityMap.Documents.Planning;
@@ -19,9 +16,11 @@ internal sealed class BriefLabels(NodeReader reader)
 
     public const string NameRule = "letters, digits, single spaces inside, - _ . with a letter first";
 
+    private static readonly char[] s_digits = [.. "0123456789"];
+
     private readonly HashSet<string> _taken = [];
 
-    /// <summary>The label of an entry, as given or made of its name, unlike any before.</summary>
+    /// <summary>The label of an entry, as given, or its first letters and the number at its end; unlike any before.</summary>
     public string Of(YamlScalar name, YamlMapping? map, int letters)
     {
         if (map?.Find(BriefKeys.Label) is { } node)
@@ -36,16 +35,17 @@ internal sealed class BriefLabels(NodeReader reader)
         }
 
         string upper = string.Concat(name.Value.Where(char.IsLetterOrDigit)).ToUpperInvariant();
-        for (int length = Math.Min(letters, upper.Length); length <= upper.Length; length++)
+        string stem = upper.TrimEnd(s_digits), number = upper[stem.Length..];
+        for (int length = Math.Min(letters, stem.Length); length <= stem.Length; length++)
         {
-            if (_taken.Add(upper[..length]))
-                return upper[..length];
+            if (_taken.Add(stem[..length] + number))
+                return stem[..length] + number;
         }
 
-        int number = 2;
-        while (!_taken.Add($"{upper}{number}"))
-            number++;
-        return $"{upper}{number}";
+        int other = 2;
+        while (!_taken.Add($"{upper}-{other}"))
+            other++;
+        return $"{upper}-{other}";
     }
 
     /// <summary>True for a name that needs no quotes; else it is reported.</summary>
@@ -57,30 +57,13 @@ internal sealed class BriefLabels(NodeReader reader)
         return false;
     }
 
-    /// <summary>The names of outlets: one, or a range such as <c>DESK[1..16]</c>; null after a report.</summary>
-    public static PlannedName? Outlets(NodeReader reader, YamlScalar name)
-    {
-        const string expected = "a name such as DESK, or with one range, DESK[1..16]; " + Rule;
-        string text = name.Value;
-        int open = text.IndexOf('['), close = text.IndexOf(']');
-        string prefix = open < 0 ? text : text[..open], suffix = open < 0 || close < open ? "" : text[(close + 1)..];
-        bool sound = IsSound(prefix, spaces: false) && suffix.All(IsInside) && prefix.Length + suffix.Length <= Longest && (open < 0) == (close < 0);
-        if (sound && open < 0)
-            return PlannedName.One(text);
-        string[] ends = sound && close > open ? text[(open + 1)..close].Split("..") : [];
-        if (ends.Length == 2 && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int first) && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int last)
-            && first <= last && last - first < NamePattern.MaxNames && ends[0] == $"{first}" && ends[1] == $"{last}")
-            return new PlannedName(prefix, first, last - first + 1, suffix);
-        reader.Problems.Add(name.Place, $"'{PartNames.Shorten(text)}' is no name for outlets", expected);
-        return null;
-    }
-
-    private static bool IsSound(string text, bool spaces)
+    /// <summary>True for a text of the letters that names are made of, beginning with one.</summary>
+    public static bool IsSound(string text, bool spaces)
     {
         if (text.Length is 0 or > Longest || text.ToLowerInvariant() is "null" or "true" or "false" || !char.IsLetter(text[0]) || text[^1] == ' ' || text.Contains("  ", StringComparison.Ordinal))
             return false;
         return text.All(c => IsInside(c) || (spaces && c == ' '));
     }
 
-    private static bool IsInside(char c) => char.IsLetterOrDigit(c) || c is '-' or '_' or '.';
+    public static bool IsInside(char c) => char.IsLetterOrDigit(c) || c is '-' or '_' or '.';
 }

@@ -10,8 +10,9 @@ namespace PolarityMap.Documents.Planning;
 /// <summary>Reads the networks, rooms and outlets of a brief.</summary>
 /// <param name="reader">Asks nodes.</param>
 /// <param name="fields">Reads values.</param>
+/// <param name="places">Takes where things stand.</param>
 /// <param name="note">Keeps where the keys of a mapping stand.</param>
-internal sealed class BriefLists(NodeReader reader, BriefFields fields, Action<YamlMapping, string> note)
+internal sealed class BriefLists(NodeReader reader, BriefFields fields, Dictionary<string, SourcePlace> places, Action<YamlMapping, string> note)
 {
     private const int MostNetworks = 100;
 
@@ -49,15 +50,22 @@ internal sealed class BriefLists(NodeReader reader, BriefFields fields, Action<Y
                 Later = then is null || then == now ? null : Application.Find(then),
                 Switches = map is null ? null : fields.Whole(map, BriefKeys.Switches, 1, 10_000),
             });
+
+            // What all networks have in common stands on a line of its own.
+            foreach (string key in new[] { BriefKeys.Application, BriefKeys.Later })
+            {
+                if (places.TryGetValue(key, out SourcePlace place))
+                    places.TryAdd($"{path}.{key}", place);
+            }
         }
 
         return networks;
     }
 
-    public IReadOnlyList<BriefRoom> Rooms(YamlMapping root)
+    /// <summary>The rooms; from which of them each is reached is not known yet (<see cref="BriefReach"/>).</summary>
+    public IReadOnlyList<(BriefRoom Room, YamlScalar? From)> Rooms(YamlMapping root)
     {
-        var rooms = new List<BriefRoom>();
-        var from = new List<YamlScalar?>();
+        var rooms = new List<(BriefRoom, YamlScalar?)>();
         var labels = new BriefLabels(reader);
         foreach (YamlEntry entry in Entries(root, BriefKeys.Rooms, "room names with their attributes", MostRooms))
         {
@@ -67,26 +75,28 @@ internal sealed class BriefLists(NodeReader reader, BriefFields fields, Action<Y
             string? rack = map is null ? null : fields.Text(map, BriefKeys.Rack, "the name of a rack, or none");
             Length? distance = map is null ? null : fields.Length(map, BriefKeys.Distance);
             string label = labels.Of(entry.Key, map, 2);
-            from.Add(map?.Find(BriefKeys.From) is { } node ? reader.Text(node, BriefKeys.From, "the name of a room without a distance") : null);
-            rooms.Add(new BriefRoom(entry.Key.Value, label, entry.Key.Place)
+            YamlScalar? from = map?.Find(BriefKeys.From) is { } node ? reader.Text(node, BriefKeys.From, "the name of a room without a distance") : null;
+            rooms.Add((new BriefRoom(entry.Key.Value, label, entry.Key.Place)
             {
                 Distance = distance,
                 Rack = rack == "none" ? null : rack ?? (map?.Find(BriefKeys.Distance) is null ? label + "-R1" : null),
-            });
+            }, from));
         }
 
-        return Problems.IsEmpty ? Reached(root, rooms, from) : rooms;
+        return rooms;
     }
 
     public IReadOnlyList<BriefOutlets> Outlets(YamlMapping root, IReadOnlyList<BriefNetwork> networks, IReadOnlyList<BriefRoom> rooms)
     {
         var outlets = new List<BriefOutlets>();
         var links = new BriefLinks(reader, fields, networks, MostLinksEach);
+        var named = new Dictionary<string, YamlScalar>();
         long all = 0;
         foreach (YamlEntry entry in Entries(root, BriefKeys.Outlets, "outlet names with their room and links", MostLinks))
         {
-            YamlMapping? map = Attributes(entry, BriefKeys.OfOutlets, "an outlet", $"{BriefKeys.Outlets}.{entry.Key.Value}");
-            if (BriefLabels.Outlets(reader, entry.Key) is not { } name || map is null)
+            string path = $"{BriefKeys.Outlets}.{entry.Key.Value}";
+            YamlMapping? map = Attributes(entry, BriefKeys.OfOutlets, "an outlet", path);
+            if (BriefOutletNames.Read(reader, entry.Key) is not { } names || map is null)
             {
                 if (map is null && entry.Value is YamlScalar { IsNull: true })
                     Problems.Add(entry.Key.Place, $"it is not said what {PartNames.Shorten(entry.Key.Value)} has", "{ room: Stage, links: { lighting: 1 } }");
@@ -94,41 +104,47 @@ internal sealed class BriefLists(NodeReader reader, BriefFields fields, Action<Y
             }
 
             int room = RoomOf(map, rooms);
+            Length? distance = fields.Length(map, BriefKeys.Distance);
             if (links.Of(entry, map) is not { } each || room < 0)
                 continue;
-            var group = new BriefOutlets(name, room, each, entry.Key.Place) { Distance = fields.Length(map, BriefKeys.Distance) };
-            all += (long)name.Count * group.LinksEach;
+            all += names.Sum(n => (long)n.Count) * each.Sum();
             if (all > MostLinks)
             {
                 Problems.Add(entry.Key.Place, $"the outlets up to here have more than {MostLinks} links; a campus has fewer");
                 break;
             }
 
-            outlets.Add(group);
+            CheckNew(entry.Key, names, named);
+            foreach (PlannedName name in names)
+            {
+                outlets.Add(new BriefOutlets(name, room, each, entry.Key.Place) { Distance = distance, Written = entry.Key.Value });
+                if (name.ToString() != entry.Key.Value)
+                    NoteAs(map, $"{BriefKeys.Outlets}.{name}", entry.Key);
+            }
         }
 
         return outlets;
     }
 
-    private List<BriefRoom> Reached(YamlMapping root, List<BriefRoom> rooms, List<YamlScalar?> from)
+    /// <summary>Reports the first outlet that is named already.</summary>
+    private void CheckNew(YamlScalar key, IReadOnlyList<PlannedName> names, Dictionary<string, YamlScalar> named)
     {
-        int[] main = [.. Enumerable.Range(0, rooms.Count).Where(i => rooms[i].Distance is null)];
-        if (main.Length == 0 && rooms.Count > 0)
-            Problems.Add(root.Find(BriefKeys.Rooms)!.Place, "every room has a distance, and switches stand in a room without one", "a room such as 'Equipment room:' with no distance");
-        for (int i = 0; i < rooms.Count && main.Length > 0; i++)
+        foreach (string name in names.SelectMany(n => Enumerable.Range(0, n.Count).Select(n.At)))
         {
-            int reached = i;
-            if (rooms[i].Distance is not null)
-                reached = from[i] is { } word ? Array.FindIndex(main, m => rooms[m].Name == word.Value) is >= 0 and int at ? main[at] : -1 : main.Length == 1 ? main[0] : -1;
-            if (reached < 0 && from[i] is { } wrong)
-                reader.Unknown(wrong.Place, $"there is no room '{PartNames.Shorten(wrong.Value)}' without a distance", wrong.Value, [.. main.Select(m => rooms[m].Name)]);
-            else if (reached < 0)
-                Problems.Add(rooms[i].Place, $"it is not said from which room {rooms[i].Name} is reached", $"'{BriefKeys.From}:' with {NodeReader.OneOf([.. main.Select(m => rooms[m].Name)])}");
-            else
-                rooms[i] = rooms[i] with { From = reached };
+            if (named.TryAdd(name, key))
+                continue;
+            YamlScalar first = named[name];
+            string where = first == key ? "twice in" : $"in {PartNames.Shorten(first.Value)} already, {NodeReader.Where(first.Place, key.Place)}, and again in";
+            Problems.Add(key.Place, $"the outlet {name} is {where} {PartNames.Shorten(key.Value)}", "each outlet once, with all its links; in another room it has another name");
+            return;
         }
+    }
 
-        return rooms;
+    /// <summary>Keeps where an entry stands under another name for some of it.</summary>
+    private void NoteAs(YamlMapping map, string path, YamlScalar key)
+    {
+        places.TryAdd(path, key.Place);
+        note(map, path + ".");
     }
 
     private int RoomOf(YamlMapping map, IReadOnlyList<BriefRoom> rooms)

@@ -94,11 +94,12 @@ internal sealed class PriceTable(string path, ProblemList problems)
             if (Line(rows[row], columns, c => placeOf(row, c)) is not { } line)
                 continue;
             SourcePlace here = placeOf(row, 0);
-            if (known.TryGetValue(line with { Price = 0 }, out SourcePlace first))
+            PriceLine said = line with { Price = 0 };
+            if (known.TryGetValue(said, out SourcePlace first))
                 problems.Add(here, $"this part has a price already, {NodeReader.Where(first, here)}", "each part once");
             else
-                known[line with { Price = 0 }] = here;
-            lines.Add(line);
+                known[said] = here;
+            lines.Add(line with { Place = here });
         }
 
         return problems.IsEmpty ? lines : [];

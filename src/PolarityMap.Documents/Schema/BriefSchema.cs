@@ -9,7 +9,7 @@ namespace PolarityMap.Documents.Schema;
 /// <summary>The JSON Schema (draft 2020-12) of briefs. What a schema cannot know, such as whether a named room is there, is left to <c>plan</c>.</summary>
 public static class BriefSchema
 {
-    private const string LengthPattern = "^ *" + DescriptionSchema.Number + " *(mm|cm|m|km|ft) *$";
+    private const string LengthPattern = "^ *(?=[0-9.]*[1-9])" + DescriptionSchema.Number + " *(mm|cm|m|km|ft) *$";
     private const string SharePattern = "^ *" + DescriptionSchema.Number + " *% *$";
     private const string SlackPattern = "^ *" + DescriptionSchema.Number + " *(%|mm|cm|m|km|ft)( and " + DescriptionSchema.Number + " *(%|mm|cm|m|km|ft))? *$";
 
@@ -40,7 +40,7 @@ public static class BriefSchema
 
     private static void WriteNetworks(Utf8JsonWriter json) => Entries(json, BriefKeys.Networks, "The separate networks.", true, () =>
     {
-        json.Described(BriefKeys.Label, "Short letters that names of its parts begin with; made of its name without it.", json.Scalar);
+        json.Described(BriefKeys.Label, "Short letters that names of its parts begin with; made of its name and the number at its end without it.", json.Scalar);
         WriteApplications(json);
         json.Described(BriefKeys.Switches, "The most switches it may have in one equipment room.", () => json.Integer(1, 10_000));
         json.Described(DocumentKeys.Colour, "The colour of its cords, in words.", json.Scalar);
@@ -54,18 +54,18 @@ public static class BriefSchema
         json.Described(BriefKeys.Later, "What the trunks have to carry later.", () => json.Enum(Application.Names));
     }
 
-    private static void WriteRooms(Utf8JsonWriter json) => Entries(json, BriefKeys.Rooms, "The rooms: those without a distance hold switches.", true, () =>
+    private static void WriteRooms(Utf8JsonWriter json) => Entries(json, BriefKeys.Rooms, "The rooms: those without a distance hold switches, and something is reached from each of them.", true, () =>
     {
-        json.Described(BriefKeys.Label, "Short letters for names; made of the room's name without it.", json.Scalar);
+        json.Described(BriefKeys.Label, "Short letters for names; made of the room's name and the number at its end without it.", json.Scalar);
         json.Described(BriefKeys.Distance, "The cable way from the room with the switches.", () => json.Pattern(LengthPattern));
         json.Described(BriefKeys.From, "The room with the switches, where there are several.", json.Scalar);
         json.Described(BriefKeys.Rack, "The first rack, or none.", json.Scalar);
     });
 
-    private static void WriteOutlets(Utf8JsonWriter json) => Entries(json, BriefKeys.Outlets, "The outlets: a name, with a range such as DESK[1..16], then room and links.", false, () =>
+    private static void WriteOutlets(Utf8JsonWriter json) => Entries(json, BriefKeys.Outlets, "The outlets: a name, or several such as DESK[1..16], D[01..12] or F[1..3,7], then room and links.", false, () =>
     {
         json.Described(BriefKeys.Room, "The room.", json.Scalar);
-        json.Described(BriefKeys.Distance, "The cable way on from where the room's trunks end; without it the outlet is there.", () => json.Pattern(LengthPattern));
+        json.Described(BriefKeys.Distance, "The cable way on from where the room's trunks end; without it the outlet is there. It must be there in a room with switches.", () => json.Pattern(LengthPattern));
         json.Named(BriefKeys.Links, "Links of each outlet, by network.", null, () => json.Integer(0, 1_000));
     });
 
@@ -82,7 +82,7 @@ public static class BriefSchema
             json.WriteStringValue(BriefKeys.Compare);
             json.WriteEndArray();
         });
-        json.Described(BriefKeys.Separation, "own: trunks of its own for each network; gathered: one cable to each outlet from a zone box.", () => json.Enum(SeparationWords.All));
+        json.Described(BriefKeys.Separation, "own: trunks of its own for each network; gathered: one cable to each outlet from a zone box; the outlets have a distance then, and keyed networks.", () => json.Enum(SeparationWords.All));
         json.Described(BriefKeys.OneCassette, "Whether every cassette is of one kind.", () => json.Enum("yes", "no"));
         json.Described(BriefKeys.Angled, "Whether array connectors are angled; without it the fibre decides.", () => json.Enum("yes", "no"));
         json.Described(BriefKeys.Limits, "The set of limits that losses are judged by.", () => json.Enum(LimitProfile.Names));
@@ -133,7 +133,7 @@ public static class BriefSchema
                 }
             });
         });
-        json.Described(BriefKeys.Prices, "A price list in the folder of the brief, a parts list with a column 'price'.", () => json.WriteString("type", "string"));
+        json.Described(BriefKeys.Prices, "A price list, in the folder of the brief unless a flag lets it lie elsewhere: a parts list with a column 'price'.", () => json.WriteString("type", "string"));
         json.Described(BriefKeys.Currency, "The currency of the prices, in your own words.", () => json.WriteString("type", "string"));
     }
 

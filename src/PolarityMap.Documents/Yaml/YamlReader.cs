@@ -30,19 +30,20 @@ public static class YamlReader
     /// <param name="text">The text, as <see cref="TextLoader"/> gives it.</param>
     /// <param name="fileName">The name for places.</param>
     /// <param name="problems">Receives the problems.</param>
+    /// <param name="instead">What to do instead of sharing something by an anchor; null for what plant documents have.</param>
     /// <returns>
     /// The root, or null when there is no document or when something is wrong with it that leaves a hole in the tree.
     /// Duplicate keys and tabs leave none: the tree then has the first entry of each key, so that what else is wrong with
     /// the document can be found in the same run. A caller must therefore look at the problems as well.
     /// </returns>
-    public static YamlNode? Read(string text, string fileName, ProblemList problems)
+    public static YamlNode? Read(string text, string fileName, ProblemList problems, string? instead = null)
     {
         if (!ForbiddenCharacters.Check(text, fileName, problems))
             return null;
 
         var scanner = new Scanner(new StringReader(text), skipComments: true);
         var parser = new Parser(scanner);
-        var builder = new YamlTreeBuilder(text, fileName, problems);
+        var builder = new YamlTreeBuilder(text, fileName, problems, instead);
         try
         {
             while (parser.MoveNext())

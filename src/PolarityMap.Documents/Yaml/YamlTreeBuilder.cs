@@ -5,7 +5,7 @@ using YamlDotNet.Core.Events;
 namespace PolarityMap.Documents.Yaml;
 
 /// <summary>Builds the tree from the library's events and reports what is YAML but not read here.</summary>
-internal sealed class YamlTreeBuilder(string text, string fileName, ProblemList problems)
+internal sealed class YamlTreeBuilder(string text, string fileName, ProblemList problems, string? instead = null)
 {
     private const string CoreTags = "tag:yaml.org,2002:";
     private const string WriteShared = "write the shared attributes as an entry of types and name it";
@@ -82,7 +82,7 @@ internal sealed class YamlTreeBuilder(string text, string fileName, ProblemList 
     {
         if (!CountNode(alias))
             return false;
-        Hole(Place(alias.Start), $"aliases such as '*{Short(alias.Value.Value)}' are not read; {WriteShared}");
+        Hole(Place(alias.Start), $"aliases such as '*{Short(alias.Value.Value)}' are not read; {instead ?? WriteShared}");
         var (endLine, endColumn) = Position(alias.End);
         Add(Filler(Place(alias.Start), endLine, endColumn));
         return true;
@@ -178,7 +178,7 @@ internal sealed class YamlTreeBuilder(string text, string fileName, ProblemList 
             return Filler(node.Place, node.EndLine, node.EndColumn);
 
         if (scalar is { Value: "<<", Style: YamlScalarStyle.Plain })
-            Hole(scalar.Place, $"merge keys '<<' are not read; {WriteShared}");
+            Hole(scalar.Place, $"merge keys '<<' are not read; {instead ?? WriteShared}");
         else if (scalar is { Value: "", IsNull: true })
             Hole(scalar.Place, "there is no key before the ':'", "'key: value'");
         return scalar;
@@ -223,7 +223,7 @@ internal sealed class YamlTreeBuilder(string text, string fileName, ProblemList 
     private void CheckAnchor(NodeEvent node)
     {
         if (!node.Anchor.IsEmpty)
-            Hole(Place(node.Start), $"anchors such as '&{Short(node.Anchor.Value)}' are not read; {WriteShared}");
+            Hole(Place(node.Start), $"anchors such as '&{Short(node.Anchor.Value)}' are not read; {instead ?? WriteShared}");
     }
 
     /// <summary>Reports a tag that is not among the allowed core ones.</summary>

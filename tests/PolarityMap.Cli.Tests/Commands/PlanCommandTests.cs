@@ -120,6 +120,55 @@ public sealed class PlanCommandTests
         Assert.Equal(status == 0 ? 0 : 1, root.GetProperty("refusals").GetArrayLength());
     }
 
+    [Theory]
+    [InlineData("'plant.svg' ends in .svg; a plant document ends in .yaml or .yml, and figures are made with --compare", "brief.yaml", "-o", "plant.svg")]
+    [InlineData("'plant' has no ending; a plant document ends in .yaml or .yml", "brief.yaml", "-o", "plant")]
+    [InlineData("'parts.pdf' ends in .pdf; a list of parts ends in .csv or .xlsx", "brief.yaml", "--parts", "parts.pdf")]
+    [InlineData("'parts/' has no ending; a list of parts ends in .csv or .xlsx", "brief.yaml", "--parts", "parts/")]
+    [InlineData("'brief.yaml' is the brief that is read; name another file", "brief.yaml", "-o", "brief.yaml", "--force")]
+    [InlineData("'./brief.yaml' is the brief that is read; name another file", "brief.yaml", "-o", "./brief.yaml", "--force")]
+    [InlineData("'list.csv' is the plant that is read; name another file", "--from", "list.csv", "--to", "brief.yaml", "--parts", "list.csv", "--force")]
+    public void A_target_that_cannot_be_meant_is_refused(string expected, params string[] call)
+    {
+        using var bench = new Workbench().With("brief.yaml", Brief).With("list.csv", "mine");
+        Outcome outcome = bench.Run(["plan", .. call]);
+        Assert.Equal(2, outcome.Status);
+        Assert.Contains(expected, outcome.Error, StringComparison.Ordinal);
+        Assert.Equal((Brief, "mine"), (bench.Read("brief.yaml"), bench.Read("list.csv")));
+        Assert.Equal(["brief.yaml", "list.csv"], bench.Files());
+    }
+
+    [Fact]
+    public void A_plant_is_written_over_by_what_it_grows_to_only_when_forced()
+    {
+        using var bench = new Workbench().With("brief.yaml", Brief).With("more.yaml", Brief.Replace("D[1..8]", "D[1..9]", StringComparison.Ordinal));
+        Assert.Equal(0, bench.Run("plan", "brief.yaml", "-o", "plant.yaml").Status);
+        string before = bench.Read("plant.yaml");
+        Assert.Equal(2, bench.Run("plan", "--from", "plant.yaml", "--to", "more.yaml", "-o", "plant.yaml").Status);
+        Assert.Equal(before, bench.Read("plant.yaml"));
+        Assert.Equal(0, bench.Run("plan", "--from", "plant.yaml", "--to", "more.yaml", "-o", "plant.yaml", "--force").Status);
+        Assert.NotEqual(before, bench.Read("plant.yaml"));
+    }
+
+    [Fact]
+    public void A_price_list_elsewhere_is_read_with_the_flag_that_the_error_names()
+    {
+        using var bench = new Workbench().With("site/brief.yaml", Brief + "prices: ../prices.csv\n").With("prices.csv", "kind,price\ntrunk,1\n");
+        Outcome refused = bench.Run("plan", "site/brief.yaml");
+        Assert.Equal(2, refused.Status);
+        Assert.Contains("or the flag --allow-outside if that is meant", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(0, bench.Run("plan", "site/brief.yaml", "--allow-outside").Status);
+    }
+
+    [Fact]
+    public void What_nobody_uses_is_told_with_its_place()
+    {
+        using var bench = new Workbench().With("brief.yaml", Brief.Replace("  Main:", "  Main:\n  Cellar: { distance: 3 m }", StringComparison.Ordinal));
+        Assert.Contains("brief.yaml:6:3: No outlet is in Cellar.", bench.Run("plan", "brief.yaml").Out, StringComparison.Ordinal);
+        JsonElement remark = Assert.Single(Json.Parse(bench.Run("plan", "brief.yaml", "--format", "json").Out, "polaritymap/plan").GetProperty("remarks").EnumerateArray());
+        Assert.Equal(("rooms.Cellar", 6), (remark.GetProperty("about").GetString(), remark.GetProperty("line").GetInt32()));
+    }
+
     private static string Exported(Workbench bench)
     {
         Assert.Equal(0, bench.Run("export", "out/plant.yaml", "--schedule", "parts", "-o", "again.csv").Status);

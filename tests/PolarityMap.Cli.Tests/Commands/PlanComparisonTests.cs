@@ -137,4 +137,39 @@ public sealed class PlanComparisonTests
         Assert.Contains("over 56.00", told, StringComparison.Ordinal);
         Assert.Contains("Without a price", told, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("", "prices.csv")]
+    [InlineData("site/", "site/prices.csv")]
+    public void A_brief_may_name_the_price_list_that_the_call_writes(string folder, string list)
+    {
+        using var bench = new Workbench().With(folder + "brief.yaml", Brief + "prices: prices.csv\nweights: { price: 1 }\n");
+        Assert.Equal(2, bench.Run("plan", folder + "brief.yaml", "--compare").Status);
+        Assert.Equal(2, bench.Run("plan", folder + "brief.yaml", "--parts", list).Status);
+        Outcome outcome = bench.Run("plan", folder + "brief.yaml", "--compare", "--parts", list);
+        Assert.Equal(0, outcome.Status);
+        Assert.DoesNotContain("Prices are left out", outcome.Out, StringComparison.Ordinal);
+        Assert.StartsWith("kind,type,fibres", bench.Read(list), StringComparison.Ordinal);
+        Assert.Equal(0, bench.Run("plan", folder + "brief.yaml", "--compare").Status);
+    }
+
+    [Fact]
+    public void A_price_that_fits_no_part_is_told_with_its_row()
+    {
+        using var bench = new Workbench().With("brief.yaml", Brief + "prices: prices.csv\n").With("prices.csv", "kind,fibres,price\ncassette,,41\ncassette,13,7\ntrunc,,9\n");
+        string told = bench.Run("plan", "brief.yaml", "--compare").Out;
+        Assert.Contains("  prices.csv:3:1: cassette, 13 fibres\n  prices.csv:4:1: trunc\n", told, StringComparison.Ordinal);
+        JsonElement root = Json.Parse(bench.Run("plan", "brief.yaml", "--compare", "--format", "json").Out, "polaritymap/plan-comparison");
+        Assert.True(JsonSchema.FromText(OutputSchemas.Text("plan-comparison")).Evaluate(root).IsValid);
+        Assert.Equal([3, 4], root.GetProperty("pricesUnused").EnumerateArray().Select(p => p.GetProperty("line").GetInt32()));
+    }
+
+    [Theory]
+    [InlineData("method: U1", "method: U1\nfibre: OM4", "The one way to build it serves;")]
+    [InlineData("method: U1", "fibre: OM1", "The one way to build it does not serve;")]
+    public void One_way_is_told_in_the_singular(string right, string other, string expected)
+    {
+        using var bench = new Workbench().With("brief.yaml", Brief.Replace("fibre: OM4\n", "", StringComparison.Ordinal).Replace(right, other, StringComparison.Ordinal));
+        Assert.Contains(expected, bench.Run("plan", "brief.yaml", "--compare", "--method", "U1", "--base", "8").Out, StringComparison.Ordinal);
+    }
 }

@@ -85,9 +85,13 @@ internal static class RandomBriefs
         if (links.Sum() == 0)
             links[draw.From(0, links.Length - 1)] = 1;
         PlannedName name = draw.From(0, 4) == 0 ? PlannedName.One($"BOX{(char)('a' + group)}") : new PlannedName($"D{(char)('a' + group)}-", draw.From(1, 9), draw.From(1, 6), draw.Of("", "", "-x"));
-        return new BriefOutlets(name, draw.From(0, brief.Rooms.Count - 1), links, new SourcePlace("brief", 0, 0))
+        int room = draw.From(0, brief.Rooms.Count - 1);
+
+        // An outlet in a room with switches has a way of its own, or its cable would have no length.
+        bool isThere = draw.From(0, 1) == 0 && brief.Rooms[room].Distance is not null;
+        return new BriefOutlets(name, room, links, new SourcePlace("brief", 0, 0))
         {
-            Distance = draw.From(0, 1) == 0 ? null : Metres(draw.Number(3, 12, 25, 60)),
+            Distance = isThere ? null : Metres(draw.Number(3, 12, 25, 60)),
         };
     }
 

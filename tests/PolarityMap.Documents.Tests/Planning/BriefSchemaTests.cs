@@ -30,6 +30,8 @@ public sealed class BriefSchemaTests
     [InlineData("spare: 25 %", "spare: 25")]
     [InlineData("slack: 5 %", "slack: 5")]
     [InlineData("distance: 58 m", "distance: 58")]
+    [InlineData("distance: 58 m", "distance: 0 m")]
+    [InlineData("switch: 2 m", "switch: 0.00 m")]
     [InlineData("one-cassette: yes", "one-cassette: maybe")]
     [InlineData("room: Stage, ", "")]
     [InlineData("ports-per-switch: 24", "ports-per-switch: 0")]

@@ -33,7 +33,9 @@ public sealed class PriceTableTests
         (Brief? brief, ProblemList problems) = Read(list);
         Assert.True(problems.IsEmpty, problems.ToString());
         Assert.Equal("EUR", brief!.Prices!.Currency);
-        Assert.Equal(new PriceLine(41.5m) { Kind = "cassette" }, Assert.Single(brief.Prices.Lines));
+        PriceLine line = Assert.Single(brief.Prices.Lines);
+        Assert.Equal(new PriceLine(41.5m) { Kind = "cassette", Place = line.Place }, line);
+        Assert.Equal(2, line.Place.Line);
     }
 
     [Fact]
@@ -41,7 +43,7 @@ public sealed class PriceTableTests
     {
         (Brief? brief, _) = Read("type,kind,fibres,fibre-class,length,key-code,description,price\nType-B trunk,trunk,48,OM4,62,K1,x,310\n");
         Assert.Equal(
-            new PriceLine(310m) { Type = "Type-B trunk", Kind = "trunk", Fibres = 48, FibreClass = "OM4", Metres = 62m, KeyCode = "K1", Description = "x" },
+            new PriceLine(310m) { Type = "Type-B trunk", Kind = "trunk", Fibres = 48, FibreClass = "OM4", Metres = 62m, KeyCode = "K1", Description = "x", Place = new SourcePlace("prices.csv", 2, 1) },
             Assert.Single(brief!.Prices!.Lines));
     }
 
