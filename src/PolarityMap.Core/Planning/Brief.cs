@@ -35,6 +35,8 @@ public enum LaterLinks
 public static class LaterLinksWords
 {
     public static IReadOnlyList<string> All { get; } = ["all", "arrays"];
+
+    public static string Word(this LaterLinks links) => All[(int)links];
 }
 
 /// <summary>One of the separate networks that a brief asks for.</summary>

@@ -137,7 +137,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             if (legs == 0)
             {
                 legs = _zone.Count;
-                _draft.Refuse(new Refusal("trunk-legs", RefusalCode.Legs, $"each of {_outlets.Name} needs {_zone.Count} arrays in one cable, and the largest trunk has {Brief.TrunkLegs[^1]} legs") { Number = legs });
+                _draft.Refuse(new Refusal("trunk-legs", RefusalCode.Legs, $"each of {_outlets.Name} needs {_zone.Count} arrays in one cable, and the largest trunk has {(Brief.TrunkLegs[^1] == 1 ? "1 leg" : $"{Brief.TrunkLegs[^1]} legs")}") { Number = legs });
             }
 
             Length length = _draft.Cable(_outlets.Distance!.Value, $"outlets.{_outlets.Name}.distance");
@@ -204,7 +204,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             string room = draft.Brief.Rooms[outlets.Room].Name;
             int legs = LegsOfCable(), network = _networks.Distinct().Count() == 1 ? _networks[0] : -1;
             if (legs > draft.Brief.TrunkLegs[^1])
-                draft.Refuse(new Refusal("trunk-legs", RefusalCode.Legs, $"each of {outlets.Name} needs {All} arrays in one cable, and the largest trunk has {draft.Brief.TrunkLegs[^1]} legs") { Number = legs });
+                draft.Refuse(new Refusal("trunk-legs", RefusalCode.Legs, $"each of {outlets.Name} needs {All} arrays in one cable, and the largest trunk has {(draft.Brief.TrunkLegs[^1] == 1 ? "1 leg" : $"{draft.Brief.TrunkLegs[^1]} legs")}") { Number = legs });
             Length length = draft.Cable(outlets.Distance!.Value, $"outlets.{outlets.Name}.distance");
             _zone.Add(new PlannedPart(_zone.Name, types.Panel(All)) { Network = network, Room = room, Note = "In the zone box" });
             _cable.Add(new PlannedPart(_cable.Name, types.Trunk(length, legs, fromAdapter: true)) { Network = network, Spare = PlannedPart.Last(legs, All + 1) });

@@ -12,6 +12,7 @@ public static class BriefKeys
     public const string Outlets = "outlets";
     public const string Application = "application";
     public const string Later = "later";
+    public const string LaterLinks = "later-links";
     public const string Fibre = DocumentKeys.Fibre;
     public const string Method = "method";
     public const string Base = "base";
@@ -55,12 +56,12 @@ public static class BriefKeys
     /// <summary>Every key of a brief, in the order in which one would write them.</summary>
     public static readonly IReadOnlyList<string> OfBrief =
     [
-        Brief, .. Titles, Networks, Rooms, Outlets, Application, Later, Fibre, Method, Base, Separation, OneCassette, Angled, Spare, Slack, Cords,
+        Brief, .. Titles, Networks, Rooms, Outlets, Application, Later, LaterLinks, Fibre, Method, Base, Separation, OneCassette, Angled, Spare, Slack, Cords,
         StockLengths, TrunkLegs, ArrayLoss, DuplexLoss, Margin, Limits, CassettesPerPanel, AdaptersPerPanel, RackUnits, PortsPerSwitch,
         Weights, Prices, Currency,
     ];
 
-    public static readonly IReadOnlyList<string> OfNetwork = [Label, Application, Later, Switches, DocumentKeys.Colour, DocumentKeys.Key, DocumentKeys.PlainFits];
+    public static readonly IReadOnlyList<string> OfNetwork = [Label, Application, Later, LaterLinks, Switches, DocumentKeys.Colour, DocumentKeys.Key, DocumentKeys.PlainFits];
 
     public static readonly IReadOnlyList<string> OfRoom = [Label, Distance, From, Rack];
 

@@ -28,6 +28,7 @@ internal sealed class BriefLists(NodeReader reader, BriefFields fields, Dictiona
     public IReadOnlyList<BriefNetwork> Networks(YamlMapping root)
     {
         string? common = fields.Word(root, BriefKeys.Application, BriefKeys.Applications), later = fields.Word(root, BriefKeys.Later, BriefKeys.Applications);
+        string? which = fields.Word(root, BriefKeys.LaterLinks, LaterLinksWords.All);
         var networks = new List<BriefNetwork>();
         var labels = new BriefLabels(reader);
         foreach (YamlEntry entry in Entries(root, BriefKeys.Networks, "network names with their attributes", MostNetworks))
@@ -48,6 +49,7 @@ internal sealed class BriefLists(NodeReader reader, BriefFields fields, Dictiona
             networks.Add(new BriefNetwork(Network(entry, map), labels.Of(entry.Key, map, 2), Application.Find(now)!)
             {
                 Later = then is null || then == now ? null : Application.Find(then),
+                LaterLinks = ((map is null ? null : fields.Word(map, BriefKeys.LaterLinks, LaterLinksWords.All)) ?? which) == LaterLinks.Arrays.Word() ? LaterLinks.Arrays : LaterLinks.All,
                 Switches = map is null ? null : fields.Whole(map, BriefKeys.Switches, 1, 10_000),
             });
 

@@ -52,6 +52,7 @@ public static class BriefSchema
     {
         json.Described(BriefKeys.Application, "What links are for now.", () => json.Enum(Application.Names));
         json.Described(BriefKeys.Later, "What the trunks have to carry later.", () => json.Enum(Application.Names));
+        json.Described(BriefKeys.LaterLinks, "Which links go on to it where pairs give way to arrays: all, each with a leg of its own from the beginning, or as many as there are arrays for the pairs.", () => json.Enum(LaterLinksWords.All));
     }
 
     private static void WriteRooms(Utf8JsonWriter json) => Entries(json, BriefKeys.Rooms, "The rooms: those without a distance hold switches, and something is reached from each of them.", true, () =>

@@ -12,7 +12,7 @@ namespace PolarityMap.Core.Tests.Planning;
 /// </summary>
 public sealed class NearestTests
 {
-    private const int Briefs = 80;
+    private const int Briefs = 40;
 
     [Fact]
     public void What_is_told_is_true_as_it_is_written_and_all_that_there_is() => RandomBriefs.Any.Sample(
