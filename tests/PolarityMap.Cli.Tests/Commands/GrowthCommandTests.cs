@@ -27,6 +27,8 @@ public sealed class GrowthCommandTests
 
         """;
 
+    private static readonly string Arrays = Brief.Replace("later: 400GBASE-SR4", "later: 400GBASE-SR4\nlater-links: arrays", StringComparison.Ordinal);
+
     private static readonly string Parallel = Brief.Replace("house: 4", "house: 1", StringComparison.Ordinal)
         .Replace("later: 400GBASE-SR4\n", "", StringComparison.Ordinal).Replace("10GBASE-SR", "400GBASE-SR4", StringComparison.Ordinal);
 
@@ -39,18 +41,30 @@ public sealed class GrowthCommandTests
         Outcome outcome = bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "-o", "grown.yaml");
         Assert.Equal(0, outcome.Status);
         Assert.Contains("Links: 8 stay untouched, 0 go over, 2 are new, 0 end.", outcome.Out, StringComparison.Ordinal);
-        Assert.Contains("0 link-steps in all", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("Dark: no live link.\n", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("Communication light is invisible", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("10 of 10 links are proven. Nothing was found.", bench.Run("check", "grown.yaml").Out, StringComparison.Ordinal);
+    }
+
+    // Four legs lie to each box and pairs take one of them, so that the parallel link is up before the pair goes.
+    [Fact]
+    public void Where_legs_were_laid_for_what_comes_later_no_link_is_dark_when_it_comes()
+    {
+        using Workbench bench = Planned(Parallel);
+        Outcome outcome = bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "-o", "grown.yaml");
+        Assert.Equal(0, outcome.Status);
+        Assert.Contains("Dark: no live link.\n", outcome.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("x Type-B trunk", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("2 of 2 links are proven. Nothing was found.", bench.Run("check", "grown.yaml").Out, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Trunks_stay_where_pairs_give_way_to_parallel_links_and_one_link_is_dark_at_a_time()
     {
-        using Workbench bench = Planned(Parallel);
+        using Workbench bench = Planned(Parallel, Arrays);
         Outcome outcome = bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "-o", "grown.yaml");
         Assert.Equal(0, outcome.Status);
-        Assert.Contains("Dark: 2 links in turn, 1 at a time at most, 2 link-steps in all.", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("Dark: 2 links, each in one step, 1 at a time at most.", outcome.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("x Type-B trunk", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("U1 cassette (house) gives way to opposed panel of 2 (house)", outcome.Out, StringComparison.Ordinal);
         Assert.Contains("2 of 2 links are proven. Nothing was found.", bench.Run("check", "grown.yaml").Out, StringComparison.Ordinal);
@@ -61,7 +75,7 @@ public sealed class GrowthCommandTests
     [InlineData(true)]
     public void The_json_is_as_its_schema_says(bool isParallel)
     {
-        using Workbench bench = Planned(isParallel ? Parallel : Fifth);
+        using Workbench bench = Planned(isParallel ? Parallel : Fifth, isParallel ? Arrays : Brief);
         Outcome outcome = bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "--format", "json");
         Assert.Equal(0, outcome.Status);
         JsonElement root = Json.Parse(outcome.Out, "polaritymap/growth");
@@ -77,9 +91,18 @@ public sealed class GrowthCommandTests
         using Workbench bench = Planned(Brief.Replace("house", "other", StringComparison.Ordinal).Replace("Stage", "Attic", StringComparison.Ordinal).Replace("Main", "Cellar", StringComparison.Ordinal));
         Outcome outcome = bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "-o", "grown.yaml");
         Assert.Equal(1, outcome.Status);
-        Assert.Contains("nothing of the plant serves the brief", outcome.Out, StringComparison.Ordinal);
+        Assert.Contains("the brief has none of the plant's networks, which are house", Words(outcome), StringComparison.Ordinal);
         Assert.Equal(["brief.yaml", "next.yaml", "plant.yaml"], bench.Files());
         Assert.Equal(JsonValueKind.Null, Json.Parse(bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "--format", "json").Out, "polaritymap/growth").GetProperty("after").ValueKind);
+    }
+
+    [Fact]
+    public void A_brief_for_other_rooms_takes_nothing_of_the_plant_and_is_refused_with_the_reason()
+    {
+        using Workbench bench = Planned(Brief.Replace("Stage", "Attic", StringComparison.Ordinal).Replace("Main", "Cellar", StringComparison.Ordinal).Replace("10GBASE-SR", "25GBASE-SR", StringComparison.Ordinal).Replace("D[1..2]", "E[1..2]", StringComparison.Ordinal) + "cords: { switch: 9 m, device: 9 m }\n");
+        Outcome outcome = bench.Run("plan", "--from", "plant.yaml", "--to", "next.yaml", "-o", "grown.yaml");
+        Assert.Equal(1, outcome.Status);
+        Assert.Contains("nothing of the plant serves the brief", Words(outcome), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -109,9 +132,9 @@ public sealed class GrowthCommandTests
 
     private static string Words(Outcome outcome) => string.Join(' ', outcome.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
-    private static Workbench Planned(string next)
+    private static Workbench Planned(string next, string? brief = null)
     {
-        Workbench bench = new Workbench().With("brief.yaml", Brief).With("next.yaml", next);
+        Workbench bench = new Workbench().With("brief.yaml", brief ?? Brief).With("next.yaml", next);
         Assert.Equal(0, bench.Run("plan", "brief.yaml", "-o", "plant.yaml").Status);
         return bench;
     }
