@@ -133,6 +133,18 @@ internal static class PlanJson
         else
             json.WriteNull("worstMargin");
         json.WriteBoolean("alikeAtBothEnds", measures.IsAlikeAtBothEnds);
+        json.WriteNumber("arrayRows", measures.ArrayRows);
+        if (measures.LinksLater.Now > 0)
+        {
+            json.WriteStartObject("linksLater");
+            json.WriteNumber("goOn", measures.LinksLater.GoOn);
+            json.WriteNumber("now", measures.LinksLater.Now);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("linksLater");
+        }
         json.WriteEndObject();
     }
 

@@ -68,12 +68,12 @@ public static class AttributeWords
     /// <summary>Letters and digits with single marks between them mean themselves wherever they stand.</summary>
     private static bool IsPlain(string text)
     {
-        if (text.Length == 0 || text == "null" || !char.IsAsciiLetterOrDigit(text[0]) || text[^1] == ' ')
+        if (text.Length == 0 || text == "null" || !char.IsLetterOrDigit(text[0]) || text[^1] == ' ')
             return false;
         for (int i = 1; i < text.Length; i++)
         {
             char c = text[i];
-            bool safe = char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' or '/' or '+' or '~' or '(' or ')' or ' '
+            bool safe = char.IsLetterOrDigit(c) || c is '-' or '_' or '.' or '/' or '+' or '~' or '(' or ')' or ' '
                 || (c == '#' && text[i - 1] != ' ');
             if (!safe)
                 return false;

@@ -180,7 +180,8 @@ public sealed record Brief
     public LimitProfile Limits { get; init; } = LimitProfile.Default;
 
     /// <summary>Cassettes side by side in a panel of one rack unit.</summary>
-    public int CassettesPerPanel { get; init; } = 12;
+    /// <remarks>Null for as many as make 48 duplex ports.</remarks>
+    public int? CassettesPerPanel { get; init; }
 
     /// <summary>Array adapters side by side in a panel of one rack unit.</summary>
     public int AdaptersPerPanel { get; init; } = 12;
@@ -228,6 +229,9 @@ public sealed record Brief
         long room = Rooms[outlets.Room].Distance?.Millimetres ?? 0, outlet = outlets.Distance?.Millimetres ?? 0;
         return Separation == SeparationPolicy.Own ? room + outlet : cable == 0 ? room : outlet;
     }
+
+    /// <summary>How many segments lie in series on the way to outlets: 2 through a zone box, else 1.</summary>
+    internal int SegmentsTo(BriefOutlets outlets) => Separation == SeparationPolicy.Gathered && outlets.Distance is not null ? 2 : 1;
 
     /// <summary>Where the brief says something, or the nearest to it.</summary>
     public SourcePlace PlaceOf(string requirement)

@@ -1,4 +1,5 @@
-using PolarityMap.Core.Optics;
+using PolarityMap.Core.Checks;
+using PolarityMap.Core.Checks.Remarks;
 
 namespace PolarityMap.Core.Planning;
 
@@ -8,24 +9,29 @@ internal static class Decisions
     public static IReadOnlyList<PlanDecision> Of(PlannedPlant planned)
     {
         Brief brief = planned.Brief;
+        PlanCandidate candidate = planned.Candidate;
+        bool hasCassettes = planned.Sections.SelectMany(s => s.Families).Any(f => f.Lines[0].Type.Kind.Name is "cassette" or "outlet");
         var decisions = new List<PlanDecision>
         {
-            new("method", $"Method {planned.Candidate.Method.Name}: {planned.Candidate.Method.Meaning}", planned.Candidate.Method.Source),
-            Array(brief, planned.Candidate),
-            Separation(brief),
+            new("method", $"Method {candidate.Method.Name}: {MethodWords.Of(brief, candidate)}", candidate.Method.Source),
+            Array(brief, candidate),
+            SeparationWording.Of(brief),
             Angled(brief),
         };
         if (planned.Defaults.TrunksArePinned)
-            decisions.Add(new("later", "Trunks have the pins and cassettes none", "parallel ports now or later: cords enter panels without pins, and trunks can stay where cassettes give way to panels"));
-        foreach (BriefNetwork network in brief.Networks.Where(n => n.Later is not null))
         {
-            decisions.Add(new($"networks.{network.Name}.later", $"{network.Name} goes on to {network.Later!.Name}{(network.Application.IsParallel && !network.Later.IsParallel ? "" : " over the same trunks")}",
-                network.Later.IsParallel && !network.Application.IsParallel ? "built with a link in each array and proven" : "built with the other interfaces and proven"));
+            decisions.Add(hasCassettes
+                ? new("later", "Trunks have the pins and cassettes none", "parallel ports now or later: cords enter panels without pins, and trunks can stay where cassettes give way to panels")
+                : new("later", "Trunks have the pins", "parallel interfaces have pins, so that array cords have none, and trunks that these meet in panels have them"));
         }
 
+        decisions.AddRange(Later(brief, candidate));
         if (brief.Spare.Value > 0)
             decisions.Add(new("spare", $"Arrays for {brief.Spare} more than the links", "ready to be patched; legs beyond come with the trunk and are marked spare"));
-        decisions.AddRange(Lengths(planned));
+        if (Legs(planned) is { } legs)
+            decisions.Add(legs);
+        if (WaysWording.Of(brief) is { } ways)
+            decisions.Add(ways);
         if (brief.Networks.Any(n => n.Network.Key is not null))
             decisions.Add(new("networks", "Cords carry their network's key but where they enter an interface", "interfaces are plain, and a cord of one network does not go into another's ports"));
         return decisions;
@@ -37,9 +43,23 @@ internal static class Decisions
         PlanProof[] excluded = [.. proofs.Where(p => !p.Serves)];
         int serving = proofs.Count - excluded.Length;
         string others = excluded.Length == 0 ? "" : $"; {excluded.Length} cannot serve";
-        string good = alike.Count == 0 ? "" : $"; as good {(alike.Count == 1 ? "is" : "are")} {string.Join(" and ", alike)}, which the standard names later";
+        string good = alike.Count == 0 ? "" : $"; as good {(alike.Count == 1 ? "is" : "are")} {string.Join(" and ", alike)}, which come later in the order {string.Join(", ", PlanMethod.Preferred)} (of one method the smaller base first)";
         return new("method", $"{Capital(best.Candidate.ToString())}, out of {serving} that serve{others}",
-            $"it takes {Count(measures.Cassettes, "kind")} of cassette, {measures.Cords} of cord{(measures.LaterCords > 0 ? $" and later {measures.LaterCords}" : "")}, {measures.Trunks} of trunk, {Count(measures.Parts, "part")}, {measures.FibresIdle} fibres idle, {(measures.IsAlikeAtBothEnds ? "the same parts at both ends" : "different parts at its ends")}{good}");
+            $"it takes {Count(measures.Cassettes, "kind")} of cassette, {measures.Cords} of cord{(measures.LaterCords > 0 ? $" and later {measures.LaterCords} more" : "")}, {measures.Trunks} of trunk, {Count(measures.Parts, "part")}, {measures.FibresIdle} fibres idle, {(measures.IsAlikeAtBothEnds ? "the same parts at both ends" : "different parts at its ends")}{good}");
+    }
+
+    /// <summary>What the check remarks on a plan in its own words; of unused fibres a few.</summary>
+    public static IEnumerable<PlanDecision> Remarks(PlanProof plan)
+    {
+        const int mostOfFibres = 6;
+        var first = new List<Remark>();
+        LossByStandard.Add(plan.Report!.Context, first);
+        OrderOfLanes.Add(plan.Report.Context, first);
+        Remark[] others = [.. plan.Report.Remarks.Except(first)];
+        foreach (Remark remark in first.Concat(others.Take(others.Length <= mostOfFibres ? mostOfFibres : mostOfFibres - 1)))
+            yield return new("remark", $"Remark: {remark.Text}", "from the check, no fault");
+        if (others.Length > mostOfFibres)
+            yield return new("remark", $"Remark: fibres are unused at {others.Length - mostOfFibres + 1} more sets of alike parts", "the check names them");
     }
 
     /// <summary>Which candidates cannot serve, by what was found first in the way of each.</summary>
@@ -72,23 +92,38 @@ internal static class Decisions
         return new("base", $"Base {candidate.Base}: {pairs} in each array", why);
     }
 
-    private static PlanDecision Separation(Brief brief) => brief.Separation == SeparationPolicy.Own
-        ? new("separation", brief.Networks.Count == 1 ? "One network" : "Each network has trunks, cassettes and panels of its own", brief.Networks.Count == 1 ? "nothing to keep apart" : "nothing is shared, so that nobody has to watch it")
-        : new("separation", "Own trunks to the zone box, there one cable to each outlet", "networks share what comes after the zone box, as the brief allows");
-
     private static PlanDecision Angled(Brief brief) => new("angled", $"Array connectors are {(brief.IsAngled ? "angled" : "flat")}",
         brief.Angled is not null ? "the brief says so" : brief.Fibre.IsMultimode ? "multimode arrays are flat as a rule" : "single-mode arrays are angled in practice");
 
-    private static IEnumerable<PlanDecision> Lengths(PlannedPlant planned)
+    private static IEnumerable<PlanDecision> Later(Brief brief, PlanCandidate candidate)
     {
-        Brief brief = planned.Brief;
-        string slack = brief.Slack.Over(Length.FromMillimetres(1_000).Millimetres) == 1_000 ? "no slack" : $"slack {brief.Slack}";
-        string up = brief.StockLengths.Count > 0 ? "up to the next length in stock" : "up to the metre";
-        foreach (BriefRoom room in brief.Rooms)
+        if (LaterBrief.Of(brief, candidate, out _) is not { } later)
+            yield break;
+        for (int n = 0; n < brief.Networks.Count; n++)
         {
-            if (room.Distance is { } way && planned.Sections.SelectMany(s => s.Families).Any(f => f.Lines[0].Type.Kind.Name == "trunk") && brief.Outlets.Any(o => brief.Rooms[o.Room] == room))
-                yield return new($"rooms.{room.Name}.distance", $"{way} to {room.Name} and {slack}, {up}", "every length covers its way");
+            BriefNetwork network = brief.Networks[n];
+            if (network.Later is not { } then)
+                continue;
+            LinksLater links = LinksLater.Of(brief, later, n);
+            string which = links.GoOn < links.Now ? $"{links} links of {network.Name} {(links.GoOn == 1 ? "goes" : "go")} on"
+                : links.Now == 1 ? $"The link of {network.Name} goes on" : $"All {links.Now} links of {network.Name} go on";
+            yield return new($"networks.{network.Name}.later", $"{which} to {then.Name}{(network.Application.IsParallel && !then.IsParallel ? "" : " over the same trunks")}",
+                then.IsParallel && !network.Application.IsParallel ? "built with a link in each array and proven" : "built with the other interfaces and proven");
         }
+    }
+
+    /// <summary>How the trunks are divided, and what of them lies idle; null where each has one leg.</summary>
+    private static PlanDecision? Legs(PlannedPlant planned)
+    {
+        PlannedPart[] cables = [.. planned.Sections.SelectMany(s => s.Families).SelectMany(f => f.Lines).Where(l => l.Type.Kind.Name == "trunk")];
+        int Of(PlannedPart line) => line.Type.Shape.Ports.Count / 2;
+        int[] legs = [.. cables.Select(Of).Distinct().Order()];
+        if (legs.Length == 0 || legs[^1] == 1)
+            return null;
+        int idle = cables.Where(l => l.SpareFrom > 0).Sum(l => l.Name.Count * (Of(l) - l.SpareFrom + 1));
+        string told = idle == 0 ? "no leg is left over" : $"{Count(idle, "leg")} {(idle == 1 ? "lies" : "lie")} idle, marked spare";
+        return new("trunk-legs", $"Trunks of {Joined([.. legs.Select(l => l.ToString(System.Globalization.CultureInfo.InvariantCulture))], "and")} {(legs is [.., 1] ? "leg" : "legs")}: {told}",
+            "the fewest cables that do, then the fewest legs left over");
     }
 
     private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";

@@ -23,7 +23,7 @@ internal sealed class GatheredPlan(PlanDraft draft, PlanTypes types)
             _duplex.Add(outlets, new Gathering(draft, types, outlets));
         if (_duplex.Count + _parallel.Count == 0)
             return;
-        PlannedSection section = draft.Section("one cable to each outlet");
+        PlannedSection section = draft.Section("from the zone box to the outlets");
         foreach (Gathering gathering in _duplex.Values)
             gathering.Add(section);
         foreach (Legs legs in _parallel.Values)

@@ -36,7 +36,7 @@ public sealed record ExcludedPlans(IReadOnlyList<PlanProof> Proofs, IReadOnlyLis
 /// <summary>Every way to build a brief's plant side by side, each built and proven.</summary>
 /// <param name="Brief">The brief.</param>
 /// <param name="Weights">What they are sorted by.</param>
-/// <param name="Plans">Those that serve, the best first; of equals the one that the standard names first.</param>
+/// <param name="Plans">Those that serve, the best first; of equals in the order of <see cref="PlanMethod.Preferred"/>, small bases first.</param>
 /// <param name="Excluded">Those that cannot, together where the reasons are the same.</param>
 public sealed record PlanComparison(Brief Brief, PlanWeights Weights, IReadOnlyList<ComparedPlan> Plans, IReadOnlyList<ExcludedPlans> Excluded)
 {
@@ -67,7 +67,8 @@ public sealed record PlanComparison(Brief Brief, PlanWeights Weights, IReadOnlyL
         return new PlanComparison(
             brief,
             brief.Weights,
-            [.. serving.Select((p, i) => new ComparedPlan(p, measures[i], brief.Weights.Pieces(measures[i], measures))).OrderBy(p => p.Score)],
+            [.. serving.Select((p, i) => new ComparedPlan(p, measures[i], brief.Weights.Pieces(measures[i], measures)))
+                .OrderBy(p => p.Score).ThenBy(p => p.Candidate.Method.Preference).ThenBy(p => p.Candidate.Base)],
             [.. proofs.Where(p => !p.Serves).Select(p => (Proof: p, Reasons: p.Refusals.Select(PlanExclusion.Of).Distinct().ToArray()))
                 .GroupBy(p => string.Join('\n', p.Reasons.Select(r => r.ToString())))
                 .Select(g => new ExcludedPlans([.. g.Select(p => p.Proof)], g.First().Reasons))]);

@@ -88,7 +88,7 @@ internal sealed class PlanDraft
     public RackBook Racks(int room)
     {
         if (!_racks.TryGetValue(room, out RackBook? book))
-            _racks[room] = book = new RackBook(Brief.Rooms[room], Brief.RackUnits);
+            _racks[room] = book = new RackBook(Brief.Rooms[room], Brief.RackUnits, Candidate.Base);
         return book;
     }
 
@@ -101,22 +101,34 @@ internal sealed class PlanDraft
     /// <summary>The cable to buy for a way: with slack, rounded up to stock or to the metre.</summary>
     public Length Cable(Length way, string requirement)
     {
-        const long metre = 1_000;
+        if (CableOf(Brief, way.Millimetres) is { } cable)
+            return cable;
         long needed = Brief.Slack.Over(way.Millimetres);
-        foreach (Length stock in Brief.StockLengths)
+        Length whole = WholeMetres(needed), longest = Brief.StockLengths[^1];
+        Refuse(new Refusal(requirement, RefusalCode.Stock, $"the way of {way} needs {Length.FromMillimetres(Math.Min(needed, Length.MaxMillimetres))} of cable with its slack, and the longest in stock is {longest}") { Needed = whole });
+        return whole;
+    }
+
+    /// <summary>The cable to buy for a way in millimetres; null where none in stock is long enough.</summary>
+    public static Length? CableOf(Brief brief, long way)
+    {
+        long needed = brief.Slack.Over(way);
+        if (brief.StockLengths.Count == 0)
+            return WholeMetres(needed);
+        foreach (Length stock in brief.StockLengths)
         {
             if (stock.Millimetres >= needed)
                 return stock;
         }
 
-        long whole = Math.Min(Length.MaxMillimetres, (needed + metre - 1) / metre * metre);
-        if (Brief.StockLengths.Count > 0)
-        {
-            Length longest = Brief.StockLengths[^1];
-            Refuse(new Refusal(requirement, RefusalCode.Stock, $"the way of {way} needs {Length.FromMillimetres(Math.Min(needed, Length.MaxMillimetres))} of cable with its slack, and the longest in stock is {longest}") { Needed = Length.FromMillimetres(whole) });
-        }
+        return null;
+    }
 
-        return Length.FromMillimetres(whole);
+    /// <summary>Millimetres up to the metre.</summary>
+    public static Length WholeMetres(long millimetres)
+    {
+        const long metre = 1_000;
+        return Length.FromMillimetres(Math.Min(Length.MaxMillimetres, (millimetres + metre - 1) / metre * metre));
     }
 
     private string Free(string name)

@@ -31,22 +31,44 @@ public static class PlanGenerator
         }
 
         gathered.Add();
+        IReadOnlyList<SharedPlace>? mayShare = MayShare(brief, brief.Segments.Count == 0 ? candidate.Base / 2 : null);
         var planned = new PlannedPlant
         {
             Brief = brief,
             Candidate = candidate,
             Defaults = draft.Defaults,
             Practice = new PlantPractice { Limits = brief.Limits, Margin = brief.Margin },
-            Networks = [.. brief.Networks.Select(n => n.Network with { MayShare = MayShare(brief) })],
+            Networks = [.. brief.Networks.Select(n => n.Network with { MayShare = mayShare })],
             Types = draft.Types,
             Sections = draft.Sections,
         };
         return new GeneratedPlan(planned with { Decisions = Decisions.Of(planned) }, draft.Refusals);
     }
 
-    /// <summary>What networks may share by the separation that the brief asks for; nothing is judged of a single one.</summary>
-    internal static IReadOnlyList<SharedPlace>? MayShare(Brief brief) => brief.Networks.Count < 2 ? null
-        : brief.Separation == SeparationPolicy.Own ? []
-        : brief.Networks.Any(n => n.Application.IsParallel) ? [SharedPlace.Sheath, SharedPlace.Cassette, SharedPlace.Array, SharedPlace.Panel]
-        : [SharedPlace.Sheath, SharedPlace.Cassette, SharedPlace.Array];
+    /// <summary>
+    /// What networks share behind zone boxes, and so may; nothing is judged of a single one. Networks with pairs at one outlet share
+    /// its cable and cassettes, those with parallel links there its cable and panels.
+    /// </summary>
+    /// <param name="brief">The brief.</param>
+    /// <param name="ports">Pairs in an array; null where it is not known how pairs lie in arrays, so that they may share one.</param>
+    internal static IReadOnlyList<SharedPlace>? MayShare(Brief brief, int? ports = null)
+    {
+        if (brief.Networks.Count < 2)
+            return null;
+        bool sheath = false, array = false, panel = false;
+        foreach (BriefOutlets outlets in brief.Outlets.Where(o => brief.SegmentsTo(o) == 2))
+        {
+            int[] pairs = [.. outlets.Links.Where((_, n) => !brief.Networks[n].Application.IsParallel).Where(l => l > 0)];
+            int parallel = outlets.Links.Where((l, n) => l > 0 && brief.Networks[n].Application.IsParallel).Count();
+            sheath |= pairs.Length > 1 || parallel > 1;
+            panel |= parallel > 1;
+
+            // Pairs fill arrays in the order of their networks: none is shared where each network but the last fills whole ones.
+            int filled = 0;
+            foreach (int links in pairs.SkipLast(1))
+                array |= ports is not { } each || (filled += links) % each != 0;
+        }
+
+        return [.. sheath ? [SharedPlace.Sheath] : System.Array.Empty<SharedPlace>(), .. array ? [SharedPlace.Cassette, SharedPlace.Array] : System.Array.Empty<SharedPlace>(), .. panel ? [SharedPlace.Panel] : System.Array.Empty<SharedPlace>()];
+    }
 }

@@ -43,7 +43,7 @@ public sealed record PlanItem(string Kind, string Type)
     private string What => Type.Contains(Kind.Split(' ')[^1], StringComparison.Ordinal) ? Type : $"{Type} {Kind}";
 
     /// <summary>In the fewest words: of what is laid with its fibres and length, else by its type alone.</summary>
-    private string Short => Kind == "trunk" ? (this with { KeyCode = null }).Words : IsInterface && Type.StartsWith("interface ", StringComparison.Ordinal) ? $"{Type[10..]} interface" : What;
+    private string Short => Kind == "trunk" ? (this with { KeyCode = null }).Words : IsInterface ? $"{(Type.StartsWith("interface ", StringComparison.Ordinal) ? $"{Type[10..]} interface" : What)}{(PartFacts.Attribute(Description ?? "", "ports") is { } ports && ports != "1" ? $" of {ports} ports" : "")}" : What;
 
     /// <summary>Several in one line, each with its quantity; those together that the fewest words do not tell apart.</summary>
     public static string Listed(IEnumerable<PlanItem> items) =>

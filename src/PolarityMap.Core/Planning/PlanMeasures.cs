@@ -58,8 +58,14 @@ public sealed record PlanMeasures
     /// <summary>The smallest margin of any link; null where none is judged.</summary>
     public required Decibel? WorstMargin { get; init; }
 
-    /// <summary>Different cords of the plant with what comes later; 0 where nothing is to change.</summary>
+    /// <summary>Kinds of cords that only what comes later takes; 0 where nothing is to change.</summary>
     public required int LaterCords { get; init; }
+
+    /// <summary>Links of networks that go on to another application later; 0 where nothing is to change.</summary>
+    public required LinksLater LinksLater { get; init; }
+
+    /// <summary>Rows of an array connector of the trunks: 1 or 2.</summary>
+    public required int ArrayRows { get; init; }
 
     /// <summary>What has to be bought for what comes later, and what stays; null where nothing is to change.</summary>
     public required LaterChange? Later { get; init; }
@@ -126,7 +132,9 @@ public sealed record PlanMeasures
             FibresIdle = fibres - used,
             Matings = report.Context.Losses.Links.Select(l => l.Strands.Max(s => s.Stated.MatingCount)).DefaultIfEmpty(0).Max(),
             WorstMargin = report.Context.Losses.Links.Where(l => l.Worst.Margin is not null).Select(l => l.Worst.Margin).Min(),
-            LaterCords = proof.Later is { Report: not null } later ? Of(later).Cords : 0,
+            LaterCords = proof.Later is { Report: not null } later ? Of(later).CordKinds.Count(k => !cords.All.Any(c => c.Name == k.Name)) : 0,
+            LinksLater = LinksLater.Of(proof),
+            ArrayRows = planned.Candidate.Array.IsOneRow ? 1 : 2,
             Later = LaterChange.Of(proof),
             Price = planned.Brief.Prices?.Sum(PlanItem.Of(proof)),
             IsAlikeAtBothEnds = IsAlike(planned),

@@ -18,27 +18,36 @@ namespace PolarityMap.Core.Planning;
 /// <param name="TwoRowNear">As <paramref name="Near"/> for two rows.</param>
 /// <param name="TwoRowFar">As <paramref name="Far"/> for two rows.</param>
 /// <param name="Crosses">Whether a segment between two cassettes joins A to B, so that A-to-B cords do at both ends.</param>
-/// <param name="Meaning">What tells it from the others, for people.</param>
+/// <param name="TrunkWords">Its trunk, for people.</param>
 /// <param name="Source">Where the table of its parts is from.</param>
 public sealed record PlanMethod(
-    string Name, Keying Keys, string Trunk, string TwoRowTrunk, string Near, string Far, string TwoRowNear, string TwoRowFar, bool Crosses, string Meaning, string Source)
+    string Name, Keying Keys, string Trunk, string TwoRowTrunk, string Near, string Far, string TwoRowNear, string TwoRowFar, bool Crosses, string TrunkWords, string Source)
 {
     /// <summary>The methods in the order of the standard.</summary>
     public static IReadOnlyList<PlanMethod> All { get; } =
     [
         new("A", Keying.Opposed, "Type-A", "straight-by-number", "straight", "straight", "straight", "straight", false,
-            "a straight trunk and one kind of cassette; a channel of one segment needs one A-to-A cord", "TIA-568.3, more than six public sources"),
+            "a straight trunk", "TIA-568.3, more than six public sources"),
         new("B", Keying.Aligned, "Type-B", "reversed-in-row", "straight", "straight-reversed", "straight", "straight-reversed-in-row", true,
-            "a reversed trunk and A-to-B cords only; a second kind of cassette, or the same one upside down, at the far end", "TIA-568.3, four public sources"),
+            "a reversed trunk", "TIA-568.3, four public sources"),
         new("C", Keying.Opposed, "Type-C", "pair-flipped", "straight", "straight", "straight", "straight", true,
-            "a trunk with its pairs flipped, one kind of cassette and A-to-B cords only", "TIA-568.3, more than five public sources"),
+            "a trunk with its pairs flipped", "TIA-568.3, more than five public sources"),
         new("U1", Keying.Opposed, "Type-B", "reversed-in-row", "U1", "U1", "U1-in-row", "U1-in-row", true,
-            "a reversed trunk, one kind of cassette and A-to-B cords only; opposed keys, so that angled connectors fit", "TIA-568.3-E, three public sources"),
+            "a reversed trunk", "TIA-568.3-E, three public sources"),
         new("U2", Keying.Aligned, "Type-B", "reversed-in-row", "U2", "U2", "U2-in-row", "U2-in-row", true,
-            "a reversed trunk, one kind of cassette and A-to-B cords only; aligned keys", "TIA-568.3-E, three public sources"),
+            "a reversed trunk", "TIA-568.3-E, three public sources"),
     ];
 
     public static IReadOnlyList<string> Names { get; } = [.. All.Select(m => m.Name)];
+
+    /// <summary>
+    /// The names in the order in which equals are taken: those with one kind of cassette and A-to-B cords alone that keep the order
+    /// of ports first (common practice).
+    /// </summary>
+    public static IReadOnlyList<string> Preferred { get; } = ["U1", "U2", "A", "C", "B"];
+
+    /// <summary>Its place in <see cref="Preferred"/>, counted from 0.</summary>
+    public int Preference => Enumerable.Range(0, Preferred.Count).First(i => Preferred[i] == Name);
 
     /// <summary>True when both ends of a segment take the same kind of cassette.</summary>
     public bool HasOneCassette => Near == Far;

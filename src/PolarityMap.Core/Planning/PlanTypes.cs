@@ -37,7 +37,7 @@ internal sealed class PlanTypes(PlanDraft draft)
         return draft.Type($"{(far && !Method.HasOneCassette ? "far " : "")}cassette of {Array.Fibres / 2}", $"{wiring} cassette", SetCassette);
     }
 
-    public PlannedType Outlet() => draft.Type("desk outlet", "outlet", v => SetCassette(v.Set("wiring", Method.FarFor(Array))));
+    public PlannedType Outlet() => draft.Type($"outlet of {Array.Fibres / 2}", "outlet", v => SetCassette(v.Set("wiring", Method.FarFor(Array))));
 
     public PlannedType Trunk(Length length, int legs, bool fromAdapter = false)
     {

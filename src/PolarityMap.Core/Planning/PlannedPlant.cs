@@ -89,7 +89,10 @@ public sealed class PlannedFamily(PlannedName name)
     /// <summary>The lines that describe them, together as many as the names.</summary>
     public IReadOnlyList<PlannedPart> Lines => _lines;
 
-    internal void Add(PlannedPart line) => _lines.Add(line);
+    /// <summary>Adds a line; where all ports of its parts have one network, that is the parts' network.</summary>
+    internal void Add(PlannedPart line) => _lines.Add(line.PortNetworks.Count > 0 && line.PortNetworks.Count == line.Type.Shape.Ports.Count(p => p.Base == 0) && line.PortNetworks.Distinct().Count() == 1
+        ? line with { Network = line.PortNetworks[0], PortNetworks = [] }
+        : line);
 
     /// <summary>The type of one of them, counted from 0.</summary>
     public PlannedType TypeAt(int index)

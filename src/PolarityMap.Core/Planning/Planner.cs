@@ -57,6 +57,7 @@ public static class Planner
             best = first.Proof with { Planned = first.Proof.Planned! with { Decisions = [Decisions.Comparison(first.Proof, first.Measures, proofs, alike), .. Decisions.Excluded(proofs), .. first.Proof.Planned.Decisions] } };
         }
 
+        best = best with { Planned = best.Planned! with { Decisions = [.. best.Planned.Decisions, .. Decisions.Remarks(best)] } };
         return new PlanResult(brief, proofs, best, []);
     }
 

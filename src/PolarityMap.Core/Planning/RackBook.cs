@@ -4,14 +4,23 @@ namespace PolarityMap.Core.Planning;
 /// Gives panels and switches of a room their places: racks are filled from the top down, one unit each; units are counted from
 /// the floor (common practice). Panels of a room are numbered in the order in which they are placed.
 /// </summary>
-internal sealed class RackBook(BriefRoom room, int units)
+/// <param name="room">The room.</param>
+/// <param name="units">Units of a rack.</param>
+/// <param name="fibres">Fibres in an array connector, and so in a cassette.</param>
+internal sealed class RackBook(BriefRoom room, int units, int fibres)
 {
+    /// <summary>Fibres of the 48 duplex ports that a panel of one rack unit has room for (common practice).</summary>
+    private const int FibresInUnit = 96;
+
     private int _used = room.UnitsTaken;
     private int _panels = room.PanelsTaken;
 
-    /// <summary>Places parts in panels: for each panel how many of the parts it holds and what its line says.</summary>
-    public IEnumerable<(int Count, string Note)> Panels(int parts, int perPanel)
+    /// <summary>Places cassettes in panels: for each panel how many of them it holds and what its line says.</summary>
+    /// <param name="parts">How many cassettes.</param>
+    /// <param name="mostInPanel">How many a panel holds; null for as many as make 48 duplex ports.</param>
+    public IEnumerable<(int Count, string Note)> Panels(int parts, int? mostInPanel)
     {
+        int perPanel = mostInPanel ?? FibresInUnit / fibres;
         for (int placed = 0; placed < parts; placed += perPanel)
         {
             int count = Math.Min(perPanel, parts - placed);
@@ -32,6 +41,6 @@ internal sealed class RackBook(BriefRoom room, int units)
             return "";
         int rack = _used / units, unit = units - (_used % units);
         _used++;
-        return rack == 0 ? $", rack {first} unit {unit}" : $", rack {first}-{rack + 1} unit {unit}";
+        return $", rack {RackNames.After(first, rack)} unit {unit}";
     }
 }

@@ -37,6 +37,18 @@ internal static class PartFacts
     public static string Attributes(Part part, Func<string, bool>? without = null) =>
         part.Values is { } values && PartKinds.Find(part.Kind) is { } kind ? AttributeWords.Line(kind, values, part.Shape, without) : "";
 
+    /// <summary>The value of one attribute in such a line, or null.</summary>
+    public static string? Attribute(string attributes, string name)
+    {
+        foreach (string one in attributes.Split(", "))
+        {
+            if (one.StartsWith(name, StringComparison.Ordinal) && one.AsSpan(name.Length).StartsWith(": "))
+                return one[(name.Length + 2)..];
+        }
+
+        return null;
+    }
+
     /// <summary>A fibre's colour with its letters and tracers, such as <c>aqua (TQ), 1 tracer</c>.</summary>
     public static string Colour(Plant plant, int fibre)
     {

@@ -106,9 +106,9 @@ public static class PlanDocument
         if (part.Spare.Count > 0)
             words.Add($"spare: {(part.Spare.Count == 1 ? $"{part.Spare[0]}" : part.Spare[^1] - part.Spare[0] == part.Spare.Count - 1 ? $"{part.Spare[0]}..{part.Spare[^1]}" : $"[{string.Join(", ", part.Spare)}]")}");
         if (part.Network >= 0)
-            words.Add($"network: {planned.Networks[part.Network].Name}");
+            words.Add($"network: {AttributeWords.Quoted(planned.Networks[part.Network].Name)}");
         if (part.PortNetworks.Count > 0)
-            words.Add($"networks: [{string.Join(", ", part.PortNetworks.Select(n => planned.Networks[n].Name))}]");
+            words.Add($"networks: [{string.Join(", ", part.PortNetworks.Select(n => AttributeWords.Quoted(planned.Networks[n].Name)))}]");
         if (part.Room is { } room)
             words.Add($"room: {AttributeWords.Quoted(room)}");
         if (part.Note is { } note)

@@ -71,7 +71,7 @@ internal sealed class SketchTypes(Plant plant, PartDefaults defaults)
         return part.Kind switch
         {
             "cassette" => $"cassette of {part.Shape.Ports.Count - 1}",
-            "outlet" => "desk outlet",
+            "outlet" => $"outlet of {part.Shape.Ports.Count(p => p.Base == 0)}",
             "array panel" => $"panel of {part.Shape.Ports.Count}",
             _ => $"{PartFacts.Type(part)} type",
         };

@@ -24,8 +24,7 @@ internal static partial class TakenPlaces
                 continue;
             isTold = true;
             string name = place.Groups["rack"].Value;
-            int before = name == rack ? 0
-                : name.StartsWith(rack + "-", StringComparison.Ordinal) && int.TryParse(name.AsSpan(rack.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out int nth) && nth is > 0 and < 10_000 ? nth - 1 : -1;
+            int before = RackNames.IndexOf(rack, name);
             if (before >= 0 && Number(place.Groups["unit"]) is var unit && unit <= units)
                 taken = Math.Max(taken, (before * units) + units - unit + 1);
         }

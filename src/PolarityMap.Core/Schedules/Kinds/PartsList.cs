@@ -40,7 +40,7 @@ public sealed class PartsList : ScheduleKind
             Part part = plant.Parts[i];
             var alike = new Alike(
                 part.Kind, PartFacts.Type(part), part.Length?.Millimetres ?? -1, part.Fibre?.Name, KeyCode(plant, i),
-                PartFacts.Attributes(part, IsElsewhere));
+                Described(part));
             if (!items.TryGetValue(alike, out Item? item))
                 inOrder.Add(items[alike] = item = new Item(part, alike));
             item.Count++;
@@ -70,6 +70,35 @@ public sealed class PartsList : ScheduleKind
 
     /// <summary>What has a column of its own, or says where a part is and not what it is.</summary>
     private static bool IsElsewhere(string attribute) => attribute is "length" or "network" or "networks" or "room" or "note" or "fibre" or "key" or "spare";
+
+    /// <summary>What a document says of a part, and base, pins and end face of its array connectors where it leaves them out: an order has to say them.</summary>
+    private static string Described(Part part)
+    {
+        string own = PartFacts.Attributes(part, IsElsewhere);
+        PortShape[] arrays = [.. part.Shape.Ports.Where(p => p is { Base: > 0, IsAdapter: false })];
+        if (arrays.Length == 0)
+            return own;
+        var facts = new List<string>();
+        void Add(string attribute, string? word)
+        {
+            if (word is not null && PartFacts.Attribute(own, attribute) is null)
+                facts.Add($"{attribute}: {word}");
+        }
+
+        bool AreAlike<T>(Func<PortShape, T> of) => arrays.All(p => Equals(of(p), of(arrays[0])));
+        Add("base", !part.Shape.IsInterface && AreAlike(p => p.Base) ? arrays[0].Base.ToString(System.Globalization.CultureInfo.InvariantCulture) : null);
+        Add("pins", part.Shape.IsCable ? PinnedEnds(arrays) : AreAlike(p => p.Pinned) && arrays[0].Pinned is { } pinned ? pinned ? "pinned" : "unpinned" : null);
+        Add("polish", AreAlike(p => p.Polish) ? arrays[0].Polish?.Word() : null);
+        return string.Join(", ", own.Length > 0 ? [own, .. facts] : facts);
+    }
+
+    private static string PinnedEnds(PortShape[] arrays) => (arrays.Any(p => p is { Side: Side.Near, Pinned: true }), arrays.Any(p => p is { Side: Side.Far, Pinned: true })) switch
+    {
+        (true, true) => "both",
+        (true, false) => "near",
+        (false, true) => "far",
+        _ => "none",
+    };
 
     private static string Names(Item item)
     {
