@@ -35,8 +35,8 @@ internal sealed class ComparisonText(CommandContext context)
     private void WritePlans(PlanComparison comparison)
     {
         Wrapped.Write(Out, comparison.Weights.Values.All(w => w == 0)
-            ? "All weights are 0: the order is that of the standard."
-            : $"The best first, by the weights {comparison.Weights.Words}, each a share of the most that any plan takes.", "");
+            ? $"All weights are 0: the order is {string.Join(", ", PlanMethod.Preferred)}, small bases first."
+            : $"The best first, by the weights {comparison.Weights.Words}, each a share of the most that any plan takes; of equals in the order {string.Join(", ", PlanMethod.Preferred)}.", "");
         if (comparison is { IsPriceLeftOut: true, Brief.Prices: not null })
             Out.WriteLine("Prices are left out of the sum, as some parts have none.");
         Out.WriteLine();
@@ -54,13 +54,13 @@ internal sealed class ComparisonText(CommandContext context)
 
     private void WriteTable(PlanComparison comparison)
     {
-        string[] later = comparison.HasLater ? ["buy later", "stay"] : [], price = comparison.HasPrices ? ["price"] : [];
+        string[] later = comparison.HasLater ? ["buy later", "stay", "links later"] : [], price = comparison.HasPrices ? ["price"] : [];
         var table = new TextTable("  ", ["", "method", "base", "cassettes", "cords", "trunks", "adapters", "parts", "used", "idle", "matings", "margin", "ends", .. later, .. price, "sum"]);
         for (int i = 0; i < comparison.Plans.Count; i++)
         {
             ComparedPlan plan = comparison.Plans[i];
             PlanMeasures m = plan.Measures;
-            TextCell[] then = comparison.HasLater ? [m.Later is { } l ? Number(l.PartsToBuy) : "-", m.Later is { } s ? Number(s.PartsThatStay) : "-"] : [];
+            TextCell[] then = comparison.HasLater ? [m.Later is { } l ? Number(l.PartsToBuy) : "-", m.Later is { } s ? Number(s.PartsThatStay) : "-", m.LinksLater is { Now: > 0 } links ? links.ToString() : "-"] : [];
             TextCell[] cost = comparison.HasPrices ? [Price(m.Price)] : [];
             table.Add(
             [
@@ -71,7 +71,9 @@ internal sealed class ComparisonText(CommandContext context)
         }
 
         table.Write(Out, _paint);
-        Wrapped.Write(Out, "Cassettes, cords, trunks, adapters: number of kinds: number of pieces; outlets with a cassette inside count as cassettes. Parts beside switches and devices. Fibres of trunks, used and idle. Matings: the most in a link. Margin: the worst."
+        Wrapped.Write(Out, "Cassettes, cords, trunks, adapters: number of kinds: number of pieces; outlets with a cassette inside count as cassettes. Parts beside switches and devices. Fibres of trunks, used and idle. Matings: the most in a link. Margin: the worst. Adapters are those that cassettes, outlets and panels hold."
+            + (comparison.Weights.Rows > 0 && comparison.Plans.Any(p => p.Measures.ArrayRows > 1) ? " Rows: the array connectors of base 24 have two, and makers' parts are not alike there." : "")
+            + (comparison.HasLater ? " Links later: how many go on to what comes later, of how many." : "")
             + (comparison.HasPrices ? $" Price: {(comparison.Brief.Prices!.Currency is { Length: > 0 } currency ? $"in {currency}, " : "")}by your list." : ""));
     }
 

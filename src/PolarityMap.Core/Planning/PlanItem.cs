@@ -47,7 +47,10 @@ public sealed record PlanItem(string Kind, string Type)
 
     /// <summary>Several in one line, each with its quantity; those together that the fewest words do not tell apart.</summary>
     public static string Listed(IEnumerable<PlanItem> items) =>
-        string.Join(", ", items.GroupBy(i => i.Short).Select(g => $"{g.Sum(i => i.Quantity)} x {g.Key}")) is { Length: > 0 } told ? told : "nothing";
+        string.Join(", ", Lines(items)) is { Length: > 0 } told ? told : "nothing";
+
+    /// <summary>As <see cref="Listed"/>, one by one.</summary>
+    public static IEnumerable<string> Lines(IEnumerable<PlanItem> items) => items.GroupBy(i => i.Short).Select(g => $"{g.Sum(i => i.Quantity)} x {g.Key}");
 
     /// <summary>The lines of the parts list of a plan.</summary>
     /// <exception cref="ArgumentException">The proof has no plant.</exception>

@@ -19,11 +19,12 @@ public static class ComparisonSheets
     private const double WordsLine = 3.1;
     private const double RowGap = 1.6;
     private const double NumberWidth = 11.5;
-    private const double NameWidth = 28.5;
     private const double SumWidth = 12;
     private const double NoteLine = 3.75;
     private const double SignSize = 3.2;
     private const double LeastBar = 8;
+    private const string Nothing = "nothing";
+    private const double LeastForLetter = 2.2;
 
     /// <summary>A piece of the sheet that is not parted.</summary>
     private sealed record Block(double Height, Func<double, IEnumerable<SceneElement>> At);
@@ -37,8 +38,9 @@ public static class ComparisonSheets
         SheetFormat format = SheetFormat.A4Landscape;
         Area free = SheetFrame.FreeOf(format);
         double left = free.X + Margin, width = free.Width - (2 * Margin);
-        List<Block> blocks = Blocks(comparison, asked, left, width);
-        List<string> notes = Notes(comparison, asked, width);
+        var table = new ComparisonTable(comparison, width - NumberWidth);
+        List<Block> blocks = Blocks(comparison, table, asked, left, width);
+        List<string> notes = Notes(comparison, table, asked, width);
         double foot = (notes.Count * NoteLine) + 3, room = free.Height - HeadHeight - foot;
         var pages = new List<List<Block>> { new() };
         double used = 0;
@@ -56,10 +58,10 @@ public static class ComparisonSheets
 
         if (!asSet && used > room)
             format = SheetFormat.Custom(format.WidthMm, Math.Ceiling(format.HeightMm + used - room));
-        return [.. pages.Select((page, i) => Sheet(comparison, format, page, notes, new SheetPlace(i + 1, pages.Count), foot))];
+        return [.. pages.Select((page, i) => Sheet(comparison, table, format, page, notes, new SheetPlace(i + 1, pages.Count), foot))];
     }
 
-    private static DrawingSheet Sheet(PlanComparison comparison, SheetFormat format, List<Block> blocks, List<string> notes, SheetPlace place, double foot)
+    private static DrawingSheet Sheet(PlanComparison comparison, ComparisonTable table, SheetFormat format, List<Block> blocks, List<string> notes, SheetPlace place, double foot)
     {
         PlantTitle title = comparison.Brief.Title;
         SheetFrame frame = SheetFrame.For(format, new TitleBlock
@@ -98,23 +100,23 @@ public static class ComparisonSheets
             HeightMm = format.HeightMm,
             Title = title.Title.Length > 0 ? title.Title : "Comparison of plans",
             Description = $"{comparison.Plans.Count} of {comparison.Candidates} ways to build it serve, the best first: {string.Join("; ", comparison.Plans.Select(p => p.Candidate))}.",
-            Layers = [frame.Drawing, new SceneGroup("head", comparison.Plans.Count == 0 ? [] : [.. Head(comparison, left, free.Y, free.Width - (2 * Margin))]), new SceneGroup("plans", rows), new SceneGroup("notes", words)],
+            Layers = [frame.Drawing, new SceneGroup("head", comparison.Plans.Count == 0 ? [] : [.. Head(table, left, free.Y, free.Width - (2 * Margin))]), new SceneGroup("plans", rows), new SceneGroup("notes", words)],
         };
     }
 
-    private static IEnumerable<SceneElement> Head(PlanComparison comparison, double left, double top, double width)
+    private static IEnumerable<SceneElement> Head(ComparisonTable table, double left, double top, double width)
     {
         double upper = top + 3 + CapHeights.Strand, lower = upper + 1.6 + CapHeights.Least;
-        Label Top(double x, string words, Anchor anchor = Anchor.Start) => new(x, upper, words, CapHeights.Strand, anchor, Palette.Ink);
+        Label Top(double x, string words, Anchor anchor = Anchor.Start) => new(x, upper, words, table.Cap, anchor, Palette.Ink);
         yield return Top(left, "No.");
         yield return Top(left + NumberWidth, "Method, base");
-        double x = left + NumberWidth + NameWidth;
-        foreach (ComparisonColumn column in ComparisonColumn.Of(comparison))
+        double x = left + NumberWidth + table.NameWidth;
+        for (int i = 0; i < table.Columns.Count; i++)
         {
-            yield return Top(x, column.Head);
-            (string below, double cap) = TextFit.Fit(column.Below, column.Width - 1, CapHeights.Least);
+            yield return Top(x, table.Columns[i].Head);
+            (string below, double cap) = TextFit.Fit(table.Columns[i].Below, table.Widths[i] - 1, CapHeights.Least);
             yield return new Label(x, lower, below, cap, Anchor.Start, Palette.Ink);
-            x += column.Width;
+            x += table.Widths[i];
         }
 
         yield return Top(x, "Sum");
@@ -122,19 +124,19 @@ public static class ComparisonSheets
         yield return new Line(left, top + HeadHeight - 1, left + width, top + HeadHeight - 1, Palette.Ink, LineWidths.Outline);
     }
 
-    private static List<Block> Blocks(PlanComparison comparison, Func<PlanCandidate, bool> asked, double left, double width)
+    private static List<Block> Blocks(PlanComparison comparison, ComparisonTable table, Func<PlanCandidate, bool> asked, double left, double width)
     {
         var blocks = new List<Block>();
-        IReadOnlyList<ComparisonColumn> columns = ComparisonColumn.Of(comparison);
         decimal most = comparison.Plans.Select(p => p.Score).DefaultIfEmpty(0).Max();
         int number = 1;
-        foreach (ComparedPlan[] plans in Alike(comparison, columns))
+        double bar = BarWidth(table, width);
+        foreach (ComparedPlan[] plans in table.Rows)
         {
             int first = number;
             number += plans.Length;
-            (string Text, bool Asked)[] words = [.. plans.SelectMany(p => Words(p, plans.Length > 1).SelectMany((w, i) => SheetText.Wrapped(w, width - NumberWidth, CapHeights.Least).Select((t, j) => (t, i == 0 && j == 0 && asked(p.Candidate)))))];
+            (string Text, bool Asked)[] words = [.. Words(plans, asked, most, bar).SelectMany(w => SheetText.Wrapped(w.Text, width - NumberWidth, CapHeights.Least).Select((t, line) => (t, line == 0 && w.Asked)))];
             double height = NumbersHeight + (words.Length * WordsLine) + RowGap;
-            blocks.Add(new Block(height, y => Row(plans, first, columns, words, most, new Area(left, y, width, height))));
+            blocks.Add(new Block(height, y => Row(plans, first, table, words, most, new Area(left, y, width, height))));
         }
 
         if (comparison.Excluded.Count > 0)
@@ -150,46 +152,57 @@ public static class ComparisonSheets
         return blocks;
     }
 
-    /// <summary>Plans that follow each other with one base and the same numbers, which stand in one row.</summary>
-    private static List<ComparedPlan[]> Alike(PlanComparison comparison, IReadOnlyList<ComparisonColumn> columns)
+    /// <summary>What the plans of a row take, what comes later, and a sum whose bar is too narrow for letters; what is said of several once.</summary>
+    private static IEnumerable<(string Text, bool Asked)> Words(ComparedPlan[] plans, Func<PlanCandidate, bool> asked, decimal most, double barWidth)
     {
-        var rows = new List<List<ComparedPlan>>();
-        foreach (ComparedPlan plan in comparison.Plans)
+        string Name(IEnumerable<ComparedPlan> some) => plans.Length > 1 ? string.Join(' ', some.Select(p => p.Candidate.Method.Name)) + ": " : "";
+        foreach (var taken in plans.GroupBy(p => (Text: Takes(p.Measures), Asked: asked(p.Candidate))))
+            yield return (Name(taken) + taken.Key.Text, taken.Key.Asked);
+        if (plans.All(p => p.Measures.Later is not null))
         {
-            if (rows.Count > 0 && rows[^1][0] is { } first && first.Score == plan.Score && first.Candidate.Base == plan.Candidate.Base && columns.All(c => c.Value(first) == c.Value(plan)))
-                rows[^1].Add(plan);
-            else
-                rows.Add([plan]);
+            string left = Merged(plans, l => l.Spare);
+            yield return ($"Later buy {Merged(plans, l => l.Buy)}. {Merged(plans, l => l.Stays)} stays.{(left == Nothing ? "" : $" Left over {left}.")}", false);
         }
 
-        return [.. rows.Select(r => r.ToArray())];
+        if (SumWords(plans[0], most, barWidth) is { } sum)
+            yield return (sum, false);
     }
 
-    /// <summary>What a plan takes, and what comes later, in words.</summary>
-    private static IEnumerable<string> Words(ComparedPlan plan, bool named)
+    private static string Takes(PlanMeasures m) => string.Join("; ", new[] { m.CassetteKinds, m.CordKinds, m.TrunkKinds, m.AdapterKinds }.Where(k => k.Count > 0).Select(k => string.Join(", ", k)));
+
+    /// <summary>Parts that all plans of a row have in common, and what beside them is not the same, by the names of the methods.</summary>
+    private static string Merged(ComparedPlan[] plans, Func<LaterChange, IReadOnlyList<PlanItem>> of)
     {
-        PlanMeasures m = plan.Measures;
-        string name = named ? $"{plan.Candidate.Method.Name}: " : "";
-        yield return name + string.Join("; ", new[] { m.CassetteKinds, m.CordKinds, m.TrunkKinds, m.AdapterKinds }.Where(k => k.Count > 0).Select(k => string.Join(", ", k)));
-        if (m.Later is { } later)
-            yield return $"{(named ? $"{name}later" : "Later")} buy {PlanItem.Listed(later.Buy)}; {PlanItem.Listed(later.Stays)} stays";
+        string[][] lists = [.. plans.Select(p => PlanItem.Lines(of(p.Measures.Later!)).ToArray())];
+        string[] common = [.. lists[0].Where(i => lists.All(l => l.Contains(i)))];
+        IEnumerable<string> rest = plans.Select((p, i) => (Plan: p, Words: string.Join(", ", lists[i].Except(common)))).Where(p => p.Words.Length > 0)
+            .GroupBy(p => p.Words).Select(g => $"{string.Join(' ', g.Select(p => p.Plan.Candidate.Method.Name))} {g.Key}");
+        string[] told = [.. common.Length > 0 ? [string.Join(", ", common)] : Array.Empty<string>(), .. rest];
+        return told.Length == 0 ? Nothing : string.Join("; ", told);
     }
 
-    private static IEnumerable<SceneElement> Row(ComparedPlan[] plans, int number, IReadOnlyList<ComparisonColumn> columns, (string Text, bool Asked)[] words, decimal most, Area area)
+    /// <summary>What each weight adds, where a piece of the bar is too narrow for its letter; else null.</summary>
+    private static string? SumWords(ComparedPlan plan, decimal most, double barWidth)
+    {
+        if (most == 0 || barWidth < LeastBar || plan.Pieces.All(p => p == 0 || barWidth * (double)(p / most) >= LeastForLetter))
+            return null;
+        return "Sum " + string.Join(" + ", plan.Pieces.Select((p, i) => (Piece: p, Words: string.Create(CultureInfo.InvariantCulture, $"{Letter(i)} {p:0.00}"))).Where(p => p.Piece > 0).Select(p => p.Words));
+    }
+
+    private static IEnumerable<SceneElement> Row(ComparedPlan[] plans, int number, ComparisonTable table, (string Text, bool Asked)[] words, decimal most, Area area)
     {
         ComparedPlan plan = plans[0];
         double foot = area.Y + 1 + CapHeights.Strand;
-        Label Text(double x, string text, Anchor anchor = Anchor.Start) => new(x, foot, text, CapHeights.Strand, anchor, Palette.Ink);
+        Label Text(double x, string text, Anchor anchor = Anchor.Start) => new(x, foot, text, table.Cap, anchor, Palette.Ink);
         string numbers = plans.Length == 1 ? $"{number}" : string.Create(CultureInfo.InvariantCulture, $"{number}-{number + plans.Length - 1}");
         yield return Text(area.X, numbers);
-        (string names, double nameCap) = TextFit.Fit($"{string.Join(' ', plans.Select(p => p.Candidate.Method.Name))}, base {plan.Candidate.Base}", NameWidth - 1, CapHeights.Strand);
-        yield return new Label(area.X + NumberWidth, foot, names, nameCap, Anchor.Start, Palette.Ink);
-        double x = area.X + NumberWidth + NameWidth;
-        foreach (ComparisonColumn column in columns)
+        yield return Text(area.X + NumberWidth, ComparisonTable.NameOf(plans));
+        double x = area.X + NumberWidth + table.NameWidth;
+        for (int i = 0; i < table.Columns.Count; i++)
         {
-            (string text, double cap) = TextFit.Fit(column.Value(plan), column.Width - 1.5, CapHeights.Strand);
+            (string text, double cap) = TextFit.Fit(table.Columns[i].Value(plan), table.Widths[i] - 1, table.Cap);
             yield return new Label(x, foot, text, cap, Anchor.Start, Palette.Ink);
-            x += column.Width;
+            x += table.Widths[i];
         }
 
         yield return Text(x, plan.Score.ToString("0.00", CultureInfo.InvariantCulture));
@@ -209,7 +222,6 @@ public static class ComparisonSheets
     /// <summary>The sum as a bar of pieces, one for each weight, with its letter where there is room.</summary>
     private static IEnumerable<SceneElement> Bar(ComparedPlan plan, decimal most, Area area)
     {
-        const double leastForLetter = 2.4;
         if (most == 0 || area.Width < LeastBar)
             yield break;
         double x = area.X;
@@ -219,24 +231,24 @@ public static class ComparisonSheets
             if (width < LineWidths.Inner)
                 continue;
             yield return new Box(x, area.Y, width, area.Height, 0, Palette.Ink, LineWidths.Inner, Palette.PartFill);
-            if (width >= leastForLetter)
+            if (width >= LeastForLetter)
                 yield return Label.CentredOn(x + (width / 2), area.CentreY, Letter(i), CapHeights.Least, Anchor.Middle, Palette.Ink);
             x += width;
         }
     }
 
-    private static string Letter(int weight) => weight switch
+    private static string Letter(int weight) => PlanWeights.Names[weight] switch
     {
-        3 => "T",
-        6 => "W",
-        7 => "C",
-        _ => PlanWeights.Names[weight][..1].ToUpperInvariant(),
+        "matings" => "T",
+        "margin" => "W",
+        "price" => "C",
+        var name => name[..1].ToUpperInvariant(),
     };
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>What is left for the bars.</summary>
-    private static double BarWidth(PlanComparison comparison, double width) => width - NumberWidth - NameWidth - ComparisonColumn.Of(comparison).Sum(c => c.Width) - SumWidth;
+    private static double BarWidth(ComparisonTable table, double width) => width - NumberWidth - table.NameWidth - table.Widths.Sum() - SumWidth;
 
     private static IEnumerable<SceneElement> Excluded(List<string> lines, double left, double y)
     {
@@ -245,16 +257,16 @@ public static class ComparisonSheets
             yield return new Label(left + NumberWidth, y + 0.6 + CapHeights.Strand + (i * NoteLine), lines[i], CapHeights.Strand, Anchor.Start, Palette.Ink);
     }
 
-    private static List<string> Notes(PlanComparison comparison, Func<PlanCandidate, bool> asked, double width)
+    private static List<string> Notes(PlanComparison comparison, ComparisonTable table, Func<PlanCandidate, bool> asked, double width)
     {
         var notes = new List<string>();
         if (comparison.Plans.Count > 0)
         {
-            string weights = string.Join(", ", comparison.Weights.Values.Select((w, i) => (Weight: w, Words: string.Create(CultureInfo.InvariantCulture, $"{(BarWidth(comparison, width) < LeastBar ? "" : $"{Letter(i)} ")}{PlanWeights.Names[i]} times {w:0.###}"))).Where(w => w.Weight > 0).Select(w => w.Words));
+            string weights = string.Join(", ", comparison.Weights.Values.Select((w, i) => (Weight: w, Words: string.Create(CultureInfo.InvariantCulture, $"{(BarWidth(table, width) < LeastBar ? "" : $"{Letter(i)} ")}{PlanWeights.Names[i]} times {w:0.###}"))).Where(w => w.Weight > 0).Select(w => w.Words));
             notes.Add("Every plan with a number was built, traced and checked: all links proven, nothing found. Outlets with a cassette inside count as cassettes, switches and devices not as parts. Adapters: Type-A keys opposed, Type-B keys aligned.");
             notes.Add(weights.Length == 0
-                ? "All weights are 0: the order is that of the standard."
-                : $"Sum: {weights}, each a share of the most that any plan takes{(comparison.Weights.Kinds > 0 ? "; kinds are those of cassettes, cords now and later, trunks and adapters" : "")}.");
+                ? $"All weights are 0: the order is {string.Join(", ", PlanMethod.Preferred)}, small bases first."
+                : $"Sum: {weights}, each a share of the most that any plan takes{(comparison.Weights.Kinds > 0 ? "; kinds are those of cassettes, cords now and later, trunks and adapters" : "")}{(comparison.Weights.Rows > 0 ? "; rows are added whole where array connectors have two" : "")}. Of equals the order is {string.Join(", ", PlanMethod.Preferred)}.");
             if (comparison.IsPriceLeftOut)
                 notes.Add("Prices are left out of the sum, as some parts have none.");
             if (comparison.Plans.Any(p => p.Measures.Price is { IsComplete: false }))
