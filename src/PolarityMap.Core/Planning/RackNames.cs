@@ -3,7 +3,7 @@ using System.Globalization;
 namespace PolarityMap.Core.Planning;
 
 /// <summary>Names of the racks of a room after its first: <c>ER-R1</c> counts on to <c>ER-R2</c>, a name without a number to <c>NAME-2</c>.</summary>
-internal static class RackNames
+public static class RackNames
 {
     private const int MostDigits = 6;
 

@@ -70,7 +70,7 @@ public sealed class PlanComparisonTests
     }
 
     [Theory]
-    [InlineData("kind=3", "there is no weight 'kind'; expected one of kinds, parts, idle, matings, ends, later, margin, price; did you mean kinds?")]
+    [InlineData("kind=3", "there is no weight 'kind'; expected one of kinds, parts, idle, matings, ends, rows, later, margin, price; did you mean kinds?")]
     [InlineData("kinds=many", "'kinds=many' is no weight; expected kinds= and a number from 0 to 1000, such as kinds=3")]
     [InlineData("kinds=-1", "'kinds=-1' is no weight")]
     public void A_wrong_weight_is_refused(string weights, string expected)

@@ -89,15 +89,42 @@ public sealed class ComparisonTests
         Assert.Equal(7.006m, Math.Round(plans[0].Score, 3));
     }
 
+    // Kinds by hand: a cassette, a trunk, an adapter, and two cords: A-to-B, and the array cord that one network takes later. The
+    // A-to-B cord of the network that stays is the same kind now and later.
+    [Fact]
+    public void A_kind_that_is_taken_now_and_later_is_one_kind()
+    {
+        Brief one = ComparisonStatementTests.Twelve("10GBASE-SR", "OM4");
+        BriefNetwork house = one.Networks[0];
+        Brief two = one with
+        {
+            Networks = [house, house with { Network = house.Network with { Name = "stage" }, Label = "S", Later = Core.Optics.Application.Find("40GBASE-SR4") }],
+            Outlets = [.. one.Outlets.Select(o => o with { Links = [1, 1] })],
+        };
+        PlanMeasures m = PlanMeasures.Of(PlanProof.Of(two, new PlanCandidate(PlanMethod.Find("U1")!, 12)));
+        Assert.Equal((1, 1, 1, 1, 1, 5), (m.Cassettes, m.Cords, m.LaterCords, m.Trunks, m.Adapters, m.Kinds));
+    }
+
+    // Base 24 has two rows of twelve: its sum is larger by the whole weight, that of the others is not.
+    [Fact]
+    public void Two_rows_are_added_whole()
+    {
+        IReadOnlyList<ComparedPlan> without = Plan(new PlanWeights(Rows: 0)), with = Plan(new PlanWeights(Rows: 3));
+        Assert.Equal(20, with.Count);
+        Assert.All(with, p => Assert.Equal(without.Single(o => o.Candidate == p.Candidate).Score + (p.Candidate.Base == 24 ? 3 : 0), p.Score));
+    }
+
     [Fact]
     public void The_order_is_that_of_the_user_s_weights()
     {
         // Base 24 holds twelve links in one array: the fewest parts, and no fibre idle.
-        Assert.Equal(24, Plan(new PlanWeights(0, 1, 0, 0, 0))[0].Candidate.Base);
-        Assert.True(Plan(new PlanWeights(0, 0, 0, 0, 1)).Take(12).All(p => p.Candidate.Method.Name is "C" or "U1" or "U2"));
+        Assert.Equal(24, Plan(new PlanWeights(0, 1, 0, 0, 0, 0))[0].Candidate.Base);
+        Assert.True(Plan(new PlanWeights(0, 0, 0, 0, 1, 0)).Take(12).All(p => p.Candidate.Method.Name is "C" or "U1" or "U2"));
 
-        // Nothing weighed: the order of the standard, small bases first.
-        Assert.Equal(Planner.Candidates(ComparisonStatementTests.Twelve("10GBASE-SR", "OM4")), Plan(new PlanWeights(0, 0, 0, 0, 0)).Select(p => p.Candidate));
+        // Nothing weighed: the order in which equals are taken, small bases first.
+        Assert.Equal(
+            new[] { "U1", "U2", "A", "C", "B" }.SelectMany(m => new[] { 8, 12, 16, 24 }.Select(b => $"method {m}, base {b}")),
+            Plan(new PlanWeights(0, 0, 0, 0, 0, 0)).Select(p => p.Candidate.ToString()));
     }
 
     // 24 cords of 3.50, four cassettes of 41, one trunk of 300: 548 by hand.

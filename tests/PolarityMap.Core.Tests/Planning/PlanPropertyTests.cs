@@ -70,6 +70,17 @@ public sealed class PlanPropertyTests
         }
     });
 
+    // Told by the judgement of separation on the traced plant, which knows nothing of briefs.
+    [Fact]
+    public void Networks_may_share_what_the_plant_shares_and_nothing_else() => Sample(static (brief, plan) =>
+    {
+        if (brief.Networks.Count < 2)
+            return;
+        Sharing sharing = plan.Report!.Context.Separation.Sharing;
+        SharedPlace[] shared = [.. Enum.GetValues<SharedPlace>().Where(p => sharing.Shared(p) > 0)];
+        Assert.All(plan.Planned!.Networks, n => Assert.Equal(shared, n.MayShare));
+    });
+
     [Fact]
     public void Nothing_is_in_one_place_twice() => Sample(static (_, plan) =>
     {

@@ -5,7 +5,7 @@ using PolarityMap.Core.Plants;
 namespace PolarityMap.Core.Planning.Growth;
 
 /// <summary>Reads from the notes of parts which places of racks are taken, where the notes are worded as the planner does.</summary>
-internal static partial class TakenPlaces
+public static partial class TakenPlaces
 {
     /// <summary>The room with what its parts take.</summary>
     /// <param name="room">The room.</param>
