@@ -54,13 +54,13 @@ public sealed class PlanWordsTests
     // One network in each cable: nothing is shared. Two with pairs share cable, cassettes and the arrays in them; where each fills whole
     // arrays of four pairs, the cable alone; two with parallel links share the cable and the panels, not the arrays, as each has its own.
     [Theory]
-    [InlineData("10GBASE-SR", "40GBASE-SR4", 1, "may-share: nothing")]
+    [InlineData("10GBASE-SR", "40GBASE-SR4", 1, "may-share: none")]
     [InlineData("10GBASE-SR", "10GBASE-SR", 1, "may-share: [sheath, cassette, array]")]
     [InlineData("10GBASE-SR", "10GBASE-SR", 4, "may-share: [sheath]")]
     [InlineData("40GBASE-SR4", "40GBASE-SR4", 1, "may-share: [sheath, panel]")]
     public void May_share_lists_what_is_shared(string one, string other, int links, string expected)
     {
-        string text = Text(s_mixed.Replace("{ d: , p: { application: 40GBASE-SR4 } }", $"{{ d: {{ application: {one} }}, p: {{ application: {other} }} }}", StringComparison.Ordinal)
+        string text = Text(s_mixed.Replace("{ d: , p: { application: 40GBASE-SR4 } }", $"{{ d: {{ application: {one}, key: K1 }}, p: {{ application: {other}, key: K2 }} }}", StringComparison.Ordinal)
             .Replace("{ d: 1, p: 1 }", $"{{ d: {links}, p: {links} }}", StringComparison.Ordinal) + "method: U1\nbase: 8\n");
         Assert.Contains(expected, text, StringComparison.Ordinal);
     }

@@ -20,9 +20,17 @@ public sealed class ComparisonSheetTests
         TrunksArePinned = true,
     };
 
-    public static TheoryData<string> Briefs => ["plain", "full", "single-mode"];
+    // Four methods share a row, and idle fibres make a narrow part of the bar.
+    private static readonly Brief s_gathered = s_plain with
+    {
+        Separation = SeparationPolicy.Gathered,
+        Outlets = [.. s_plain.Outlets.Select(o => o with { Distance = Length.FromMillimetres(10_000) })],
+        Weights = new PlanWeights(Idle: 0.2m),
+    };
 
-    private static PlanComparison Of(string name) => PlanComparison.Of(name switch { "plain" => s_plain, "full" => s_full, _ => Brief("10GBASE-LR", "OS2") });
+    public static TheoryData<string> Briefs => ["plain", "full", "single-mode", "gathered"];
+
+    private static PlanComparison Of(string name) => PlanComparison.Of(name switch { "plain" => s_plain, "full" => s_full, "gathered" => s_gathered, _ => Brief("10GBASE-LR", "OS2") });
 
     [Theory]
     [MemberData(nameof(Briefs))]
@@ -69,8 +77,30 @@ public sealed class ComparisonSheetTests
         Assert.Contains("over 2962962.72", words, StringComparison.Ordinal);
         Assert.Contains("the price list is incomplete", words, StringComparison.Ordinal);
         Assert.Contains("Prices are left out of the sum", words, StringComparison.Ordinal);
-        Assert.Contains("x Type-B trunk, 24 fibres, 40 m stays", words, StringComparison.Ordinal);
+        Assert.Contains("x Type-B trunk, 24 fibres, 40 m", words, StringComparison.Ordinal);
+        Assert.Contains(" stays. Left over ", words, StringComparison.Ordinal);
+        Assert.Contains("go on later", words, StringComparison.Ordinal);
         Assert.Contains("Arrow: what the brief itself asks for.", words, StringComparison.Ordinal);
+    }
+
+    // What is said of a row's plans alike is said once: each quantity of interfaces to buy stands once in a row.
+    [Fact]
+    public void Plans_of_one_row_share_what_is_bought_later()
+    {
+        PlanComparison full = Of("full");
+        DrawingSheet sheet = ComparisonSheets.Draw(full, static _ => false, asSet: false).Single();
+        int rows = Labels(sheet.Layers.Where(l => l.Id == "plans")).Count(l => l.Text.Contains(", base ", StringComparison.Ordinal));
+        Assert.True(rows < full.Plans.Count, $"{rows} rows");
+        Assert.Equal(rows, Labels(sheet.Layers).Count(l => l.Text.StartsWith("Later buy ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_part_of_a_bar_without_room_for_its_letter_is_told_in_numbers()
+    {
+        DrawingSheet sheet = ComparisonSheets.Draw(Of("gathered"), static _ => false, asSet: false).Single();
+        string[] texts = [.. Labels(sheet.Layers.Where(l => l.Id == "plans")).Select(l => l.Text)];
+        Assert.Contains(texts, t => t.StartsWith("U1 U2 A C, base ", StringComparison.Ordinal));
+        Assert.Contains(texts, t => t.StartsWith("Sum K ", StringComparison.Ordinal) && t.Contains(" + I 0.", StringComparison.Ordinal));
     }
 
     [Fact]
