@@ -1,6 +1,6 @@
 namespace PolarityMap.Acceptance.Gallery;
 
-/// <summary>Plants that grow to a new brief, and a large brief of which only the text is kept.</summary>
+/// <summary>Plants that grow to a new brief, and a large one.</summary>
 internal static class GrownGallery
 {
     private const string Five = "opera-house-five", Boxes = "stage-boxes", Parallel = "stage-boxes-parallel", Campus = "campus";
@@ -12,13 +12,18 @@ internal static class GrownGallery
     public static IReadOnlyList<GalleryDocument> Documents { get; } =
     [
         Grown(Five, "opera-house-U1", "### A fifth network", "VD-SW/7"),
-        new(GalleryIndex.Planned, Boxes, null, [new Figure($"{Boxes}.svg", "--link", "LX-SW/1")])
+        new(GalleryIndex.Planned, Boxes, null, [new Figure($"{Boxes}.svg", "--part", "LX-T-BOX1")])
         {
             Heading = "### Stage boxes, now with pairs",
             Plan = ["plan", BriefOf(Boxes), "-o", $"{Boxes}.yaml"],
-            Texts = [new PrintedText($"{Campus}.plan.txt", "plan", BriefOf(Campus))],
         },
         Grown(Parallel, Boxes, "### Stage boxes, pairs give way to parallel links", "LX-SW/1"),
+        new(GalleryIndex.Planned, Campus, null, [new Figure($"{Campus}-lectures.svg", "--view", "overview", "--network", "lectures")])
+        {
+            Heading = "### A campus of 3,000 links, one network of three drawn",
+            Plan = ["plan", BriefOf(Campus), "-o", $"{Campus}.yaml"],
+            Texts = [new PrintedText($"{Campus}.plan.txt", "plan", BriefOf(Campus))],
+        },
     ];
 
     private static string BriefOf(string name) => $"{name}.brief.yml";

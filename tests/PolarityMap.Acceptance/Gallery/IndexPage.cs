@@ -21,7 +21,7 @@ internal static class IndexPage
             - [Arrays, conversions, interfaces](#arrays-conversions-interfaces): other ferrules, breakouts, one fibre both ways, splices.
             - [The faults](#the-faults): for each rule the smallest document that raises it, and the same repaired.
             - [The opera house](#the-opera-house): four separate networks to sixteen desks, as designed and as found on site.
-            - [Planned from a brief](#planned-from-a-brief): the opera house by each method and all of them side by side, a brief that cannot be met, and two plants that grow.
+            - [Planned from a brief](#planned-from-a-brief): the opera house by each method and all of them side by side, a brief that cannot be met, two plants that grow, and a campus.
             - [Fault finding](faultfinding/README.md): six cases from what was seen to what to mend.
 
             """);

@@ -58,6 +58,26 @@ public sealed class PlanComparisonTests
         Assert.Equal(["U1", "U1"], root.GetProperty("plans").EnumerateArray().Where(p => p.GetProperty("asked").GetBoolean()).Select(p => p.GetProperty("method").GetString()));
     }
 
+    // Eight links that all change; how many go on is told by the plant that was built for later.
+    [Fact]
+    public void How_many_links_go_on_later_stands_in_the_table_and_in_the_json()
+    {
+        using var bench = new Workbench().With("brief.yaml", Brief);
+        string told = bench.Run("plan", "brief.yaml", "--compare").Out;
+        Assert.Contains("links later", told, StringComparison.Ordinal);
+        foreach (JsonElement plan in Json.Parse(bench.Run("plan", "brief.yaml", "--compare", "--format", "json").Out, "polaritymap/plan-comparison").GetProperty("plans").EnumerateArray())
+        {
+            JsonElement links = plan.GetProperty("measures").GetProperty("linksLater");
+            Assert.Equal(8, links.GetProperty("now").GetInt32());
+            int bought = plan.GetProperty("later").GetProperty("buy").EnumerateArray()
+                .Where(i => i.GetProperty("kind").GetString() == "array cord").Sum(i => i.GetProperty("quantity").GetInt32());
+
+            // An array cord at each end of every link that goes on.
+            Assert.Equal(bought, 2 * links.GetProperty("goOn").GetInt32());
+            Assert.Contains($"{links.GetProperty("goOn").GetInt32()} of 8", told, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void The_call_may_leave_methods_and_bases_out_and_weigh_otherwise()
     {

@@ -109,6 +109,35 @@ public sealed class ScheduleRowTests
         Assert.Equal([["3", "U1 cassette", "12"], ["1", "U2 cassette", "12"]], Rows(bench, "parts", "quantity", "type", "fibres"));
     }
 
+    // Usual values by docs/plan.md and the kinds' own words: multimode flat, single-mode angled; trunks and cords without pins, cassettes
+    // with them, twelve fibres. An order has to say them; adapters have neither, and duplex cords no arrays.
+    [Fact]
+    public void Base_pins_and_end_face_of_array_connectors_are_said_even_where_the_document_leaves_them_out()
+    {
+        Bench bench = new Bench()
+            .Add("T", "trunk", v => v.Set("type", "Type-B").Set("legs", 24).Set("fibre", "OS2"))
+            .Add("U", "trunk", v => v.Set("type", "Type-B").Set("base", 8).Set("pins", "far").Set("polish", "angled").Set("fibre", "OM4"))
+            .Add("K", "cassette", v => v.Set("wiring", "U1").Set("fibre", "OM4"))
+            .Add("P", "array panel", v => v.Set("ports", 2).Set("keys", "opposed"))
+            .Add("C", "duplex cord", v => v.Set("type", "A-to-B"));
+        string[] told = [.. Rows(bench, "parts", "description").Select(r => r[0])];
+        Assert.Contains("type: Type-B, base: 12, legs: 24, pins: none, polish: angled", told);
+        Assert.Contains("type: Type-B, base: 8, pins: far, polish: angled", told);
+        Assert.Contains("wiring: U1, base: 12, pins: pinned, polish: flat", told);
+        Assert.Contains(told, t => t.Contains("keys: opposed", StringComparison.Ordinal) && !t.Contains("pins", StringComparison.Ordinal) && !t.Contains("polish", StringComparison.Ordinal));
+        Assert.Contains("type: A-to-B", told);
+    }
+
+    [Fact]
+    public void Parts_that_are_said_alike_in_other_words_stand_together()
+    {
+        Bench bench = new Bench()
+            .Add("K1", "cassette", v => v.Set("wiring", "U1").Set("fibre", "OM4"))
+            .Add("K2", "cassette", v => v.Set("wiring", "U1").Set("base", 12).Set("pins", "pinned").Set("polish", "flat").Set("fibre", "OM4"))
+            .Add("K3", "cassette", v => v.Set("wiring", "U1").Set("polish", "flat").Set("fibre", "OM4"));
+        Assert.Equal([["3"]], Rows(bench, "parts", "quantity"));
+    }
+
     [Fact]
     public void A_simplex_cord_is_told_with_the_position_that_it_takes()
     {

@@ -35,12 +35,18 @@ public sealed class PartsList : ScheduleKind
         Plant plant = input.Plant;
         var items = new Dictionary<Alike, Item>();
         var inOrder = new List<Item>();
+
+        // Parts made of one description share it.
+        var descriptions = new Dictionary<AttributeValues, string>(ReferenceEqualityComparer.Instance);
         for (int i = 0; i < plant.Parts.Count; i++)
         {
             Part part = plant.Parts[i];
+            string described = "";
+            if (part.Values is { } values && !descriptions.TryGetValue(values, out described!))
+                descriptions[values] = described = Described(part, values);
             var alike = new Alike(
                 part.Kind, PartFacts.Type(part), part.Length?.Millimetres ?? -1, part.Fibre?.Name, KeyCode(plant, i),
-                Described(part));
+                described);
             if (!items.TryGetValue(alike, out Item? item))
                 inOrder.Add(items[alike] = item = new Item(part, alike));
             item.Count++;
@@ -72,24 +78,26 @@ public sealed class PartsList : ScheduleKind
     private static bool IsElsewhere(string attribute) => attribute is "length" or "network" or "networks" or "room" or "note" or "fibre" or "key" or "spare";
 
     /// <summary>What a document says of a part, and base, pins and end face of its array connectors where it leaves them out: an order has to say them.</summary>
-    private static string Described(Part part)
+    private static string Described(Part part, AttributeValues values)
     {
-        string own = PartFacts.Attributes(part, IsElsewhere);
+        if (PartKinds.Find(part.Kind) is not { } kind)
+            return "";
+        var said = AttributeWords.Of(kind, values, part.Shape).Where(a => !IsElsewhere(a.Name)).ToList();
         PortShape[] arrays = [.. part.Shape.Ports.Where(p => p is { Base: > 0, IsAdapter: false })];
-        if (arrays.Length == 0)
-            return own;
-        var facts = new List<string>();
         void Add(string attribute, string? word)
         {
-            if (word is not null && PartFacts.Attribute(own, attribute) is null)
-                facts.Add($"{attribute}: {word}");
+            if (word is not null && !said.Exists(a => a.Name == attribute))
+                said.Add((attribute, word));
         }
 
-        bool AreAlike<T>(Func<PortShape, T> of) => arrays.All(p => Equals(of(p), of(arrays[0])));
+        bool AreAlike<T>(Func<PortShape, T> of) => arrays.Length > 0 && arrays.All(p => Equals(of(p), of(arrays[0])));
         Add("base", !part.Shape.IsInterface && AreAlike(p => p.Base) ? arrays[0].Base.ToString(System.Globalization.CultureInfo.InvariantCulture) : null);
-        Add("pins", part.Shape.IsCable ? PinnedEnds(arrays) : AreAlike(p => p.Pinned) && arrays[0].Pinned is { } pinned ? pinned ? "pinned" : "unpinned" : null);
+        Add("pins", arrays.Length > 0 && part.Shape.IsCable ? PinnedEnds(arrays) : AreAlike(p => p.Pinned) && arrays[0].Pinned is { } pinned ? pinned ? "pinned" : "unpinned" : null);
         Add("polish", AreAlike(p => p.Polish) ? arrays[0].Polish?.Word() : null);
-        return string.Join(", ", own.Length > 0 ? [own, .. facts] : facts);
+
+        // What is said and what goes without saying in one order, so that parts that are alike are told alike.
+        string[] order = [.. kind.AllAttributes.Select(a => a.Name)];
+        return string.Join(", ", said.OrderBy(a => Array.IndexOf(order, a.Name) is >= 0 and int at ? at : order.Length).Select(a => $"{a.Name}: {a.Value}"));
     }
 
     private static string PinnedEnds(PortShape[] arrays) => (arrays.Any(p => p is { Side: Side.Near, Pinned: true }), arrays.Any(p => p is { Side: Side.Far, Pinned: true })) switch

@@ -176,9 +176,9 @@ public static class ComparisonSheets
         string[][] lists = [.. plans.Select(p => PlanItem.Lines(of(p.Measures.Later!)).ToArray())];
         string[] common = [.. lists[0].Where(i => lists.All(l => l.Contains(i)))];
         IEnumerable<string> rest = plans.Select((p, i) => (Plan: p, Words: string.Join(", ", lists[i].Except(common)))).Where(p => p.Words.Length > 0)
-            .GroupBy(p => p.Words).Select(g => $"{string.Join(' ', g.Select(p => p.Plan.Candidate.Method.Name))} {g.Key}");
+            .GroupBy(p => p.Words).Select(g => $"with {string.Join(' ', g.Select(p => p.Plan.Candidate.Method.Name))} {g.Key}");
         string[] told = [.. common.Length > 0 ? [string.Join(", ", common)] : Array.Empty<string>(), .. rest];
-        return told.Length == 0 ? Nothing : string.Join("; ", told);
+        return told.Length == 0 ? Nothing : string.Join(", ", told);
     }
 
     /// <summary>What each weight adds, where a piece of the bar is too narrow for its letter; else null.</summary>
