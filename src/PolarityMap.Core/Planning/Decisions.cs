@@ -108,7 +108,8 @@ internal static class Decisions
             string which = links.GoOn < links.Now ? $"{links} links of {network.Name} {(links.GoOn == 1 ? "goes" : "go")} on"
                 : links.Now == 1 ? $"The link of {network.Name} goes on" : $"All {links.Now} links of {network.Name} go on";
             yield return new($"networks.{network.Name}.later", $"{which} to {then.Name}{(network.Application.IsParallel && !then.IsParallel ? "" : " over the same trunks")}",
-                then.IsParallel && !network.Application.IsParallel ? "built with a link in each array and proven" : "built with the other interfaces and proven");
+                !LaterBrief.TakesArrays(network) ? "built with the other interfaces and proven"
+                    : network.LaterLinks == LaterLinks.All ? "a leg lies for each from the beginning; built with a link in each array and proven" : "built with a link in each array and proven");
         }
     }
 
@@ -123,7 +124,7 @@ internal static class Decisions
         int idle = cables.Where(l => l.SpareFrom > 0).Sum(l => l.Name.Count * (Of(l) - l.SpareFrom + 1));
         string told = idle == 0 ? "no leg is left over" : $"{Count(idle, "leg")} {(idle == 1 ? "lies" : "lie")} idle, marked spare";
         return new("trunk-legs", $"Trunks of {Joined([.. legs.Select(l => l.ToString(System.Globalization.CultureInfo.InvariantCulture))], "and")} {(legs is [.., 1] ? "leg" : "legs")}: {told}",
-            "the fewest cables that do, then the fewest legs left over");
+            $"the fewest cables that do, then the fewest legs left over{(planned.Brief.Networks.Any(n => LaterBrief.TakesArrays(n) && n.LaterLinks == LaterLinks.All) ? "; legs for what comes later lie from the beginning" : "")}");
     }
 
     private static string Count(int number, string noun) => number == 1 ? $"1 {noun}" : $"{number} {noun}s";
