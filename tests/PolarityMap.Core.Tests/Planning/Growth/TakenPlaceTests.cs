@@ -36,7 +36,7 @@ public sealed class TakenPlaceTests
         brief = brief with { Rooms = [brief.Rooms[0] with { Rack = "M-R1" }, brief.Rooms[1]] };
         Plant plant = PlanProof.Of(brief, new PlanCandidate(PlanMethod.Find("U1")!, 12)).Report!.Traced.Plant;
         Assert.Contains(plant.Parts, p => p.Note?.Contains("rack M-R2 unit 2", StringComparison.Ordinal) == true);
-        BriefRoom taken = TakenPlaces.In(brief.Rooms[0], 2, plant);
+        BriefRoom taken = TakenPlaces.In(brief.Rooms[0], 2, plant, isKnown: true);
         Assert.Equal((3, 2), (taken.UnitsTaken, taken.PanelsTaken));
     }
 }
