@@ -70,6 +70,7 @@ public sealed class ComparisonSheetTests
         Assert.DoesNotContain("Arrow:", words, StringComparison.Ordinal);
     }
 
+    // Twelve links, a leg of twelve fibres for each.
     [Fact]
     public void What_comes_later_and_what_a_price_leaves_out_is_told()
     {
@@ -77,7 +78,7 @@ public sealed class ComparisonSheetTests
         Assert.Contains("over 2962962.72", words, StringComparison.Ordinal);
         Assert.Contains("the price list is incomplete", words, StringComparison.Ordinal);
         Assert.Contains("Prices are left out of the sum", words, StringComparison.Ordinal);
-        Assert.Contains("x Type-B trunk, 24 fibres, 40 m", words, StringComparison.Ordinal);
+        Assert.Contains("x Type-B trunk, 144 fibres, 40 m", words, StringComparison.Ordinal);
         Assert.Contains(" stays. Left over ", words, StringComparison.Ordinal);
         Assert.Contains("go on later", words, StringComparison.Ordinal);
         Assert.Contains("Arrow: what the brief itself asks for.", words, StringComparison.Ordinal);
