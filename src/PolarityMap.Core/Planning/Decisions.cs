@@ -121,7 +121,7 @@ internal static class Decisions
         int[] legs = [.. cables.Select(Of).Distinct().Order()];
         if (legs.Length == 0 || legs[^1] == 1)
             return null;
-        int idle = cables.Where(l => l.SpareFrom > 0).Sum(l => l.Name.Count * (Of(l) - l.SpareFrom + 1));
+        int idle = cables.Sum(l => l.Name.Count * l.Spare.Count);
         string told = idle == 0 ? "no leg is left over" : $"{Count(idle, "leg")} {(idle == 1 ? "lies" : "lie")} idle, marked spare";
         return new("trunk-legs", $"Trunks of {Joined([.. legs.Select(l => l.ToString(System.Globalization.CultureInfo.InvariantCulture))], "and")} {(legs is [.., 1] ? "leg" : "legs")}: {told}",
             $"the fewest cables that do, then the fewest legs left over{(planned.Brief.Networks.Any(n => LaterBrief.TakesArrays(n) && n.LaterLinks == LaterLinks.All) ? "; legs for what comes later lie from the beginning" : "")}");
