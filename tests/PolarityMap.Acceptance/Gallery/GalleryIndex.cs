@@ -22,7 +22,7 @@ internal sealed record PrintedText(string File, params string[] Call)
 
 /// <summary>A document of the gallery with everything that is made from it.</summary>
 /// <param name="Folder">Its folder inside the gallery.</param>
-/// <param name="Name">Its file name without <c>.yaml</c>.</param>
+/// <param name="Name">Its file name without its ending.</param>
 /// <param name="Written">The text where it comes from a rule; null for a document written by hand.</param>
 /// <param name="Figures">The drawings made from it.</param>
 internal sealed record GalleryDocument(string Folder, string Name, string? Written, IReadOnlyList<Figure> Figures)
@@ -36,7 +36,10 @@ internal sealed record GalleryDocument(string Folder, string Name, string? Writt
     /// <summary>What the page says above it, where that is not the method that it was planned with.</summary>
     public string? Heading { get; init; }
 
-    public string File => $"{Name}.yaml";
+    /// <summary>True for a plant of thousands of links. Its name ends otherwise, so that tests that open every plant leave it out.</summary>
+    public bool IsLarge { get; init; }
+
+    public string File => IsLarge ? $"{Name}.yml" : $"{Name}.yaml";
 
     public string Report => $"{Name}.check.txt";
 }

@@ -21,7 +21,8 @@ internal static class GrownGallery
         new(GalleryIndex.Planned, Campus, null, [new Figure($"{Campus}-lectures.svg", "--view", "overview", "--network", "lectures")])
         {
             Heading = "### A campus of 3,000 links, one network of three drawn",
-            Plan = ["plan", BriefOf(Campus), "-o", $"{Campus}.yaml"],
+            IsLarge = true,
+            Plan = ["plan", BriefOf(Campus), "-o", $"{Campus}.yml"],
             Texts = [new PrintedText($"{Campus}.plan.txt", "plan", BriefOf(Campus))],
         },
     ];

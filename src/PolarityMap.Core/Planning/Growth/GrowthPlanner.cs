@@ -104,10 +104,12 @@ public static class GrowthPlanner
         GrowthDifference difference = new GrowthMerge(brief, before, ways, services, supply, rest, anyLoss).Merge();
         Stage after = Last(difference, brief);
         CheckReport report = after.Report;
-        var known = before.Findings.Select(f => (f.Rule.Code, f.Message)).ToHashSet();
-        Finding[] raised = [.. report.Findings.Where(f => !known.Contains((f.Rule.Code, f.Message)))];
+
+        // What was found at a part before may be found there again, of fewer legs for example.
+        var known = before.Findings.Select(f => (f.Rule.Code, f.Place)).ToHashSet();
+        Finding[] raised = [.. report.Findings.Where(f => f.Place == default || !known.Contains((f.Rule.Code, f.Place)))];
         if (raised.Length > 0 || report.Proven < report.Traced.Plant.Links.Count)
-            return result with { Reason = $"what is there and what would be new do not go together: {report.Verdict()}{(raised.Length > 0 ? $" {raised[0].Rule.Code} {raised[0].Message}" : "")}" };
+            return result with { Reason = $"what is there and what would be new do not go together: {report.Verdict()}{(raised.Length > 0 ? $" {raised[0].Rule.Code} {raised[0].Message}" : "")}{(raised.Any(f => f.Rule.Code == "S04") ? $" The brief has separation {brief.Separation.Word()}; leave the key out to keep what the plant says, or plan anew without --from" : "")}" };
         if (TooManySwitches(brief, difference) is { } reason)
             return result with { Reason = reason };
         PlannedPlant? sketch = PlantSketch.Of(report.Traced.Plant, brief, candidate);

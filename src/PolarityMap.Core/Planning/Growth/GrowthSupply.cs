@@ -139,8 +139,21 @@ internal sealed class GrowthSupply
     }
 
     /// <summary>The outlet that a part is named after, by itself or with a letter for each of several; null for none.</summary>
-    private static string? OutletOf(string name, HashSet<string> outlets) =>
-        outlets.Contains(name) ? name : name.LastIndexOf('-') is > 0 and int dash && outlets.Contains(name[..dash]) ? name[..dash] : null;
+    private string? OutletOf(string name, HashSet<string> outlets)
+    {
+        string alone = name.LastIndexOf('-') is > 0 and int last && name.Length - last == 2 && char.IsAsciiLetterUpper(name[^1]) ? name[..last] : name;
+        if (outlets.Contains(name) || outlets.Contains(alone))
+            return outlets.Contains(name) ? name : alone;
+
+        // Where each outlet has trunks of its own their names end in it; at a zone box those of both ends would.
+        for (int dash = alone.IndexOf('-'); dash >= 0 && _brief.Separation == SeparationPolicy.Own; dash = alone.IndexOf('-', dash + 1))
+        {
+            if (outlets.Contains(alone[(dash + 1)..]))
+                return alone[(dash + 1)..];
+        }
+
+        return null;
+    }
 
     /// <summary>The segment of a link: to its outlet where that has a cable of its own, else to the room.</summary>
     private SegmentKey KeyOf(Service service, bool toOutlet)

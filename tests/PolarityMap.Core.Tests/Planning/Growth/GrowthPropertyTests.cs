@@ -11,7 +11,7 @@ namespace PolarityMap.Core.Tests.Planning.Growth;
 /// <summary>What must hold of every growth, tried on random plants and random new briefs for them.</summary>
 public sealed class GrowthPropertyTests
 {
-    private const int Cases = 240;
+    private const int Cases = 400;
 
     private static readonly Lazy<(TracedPlant Plant, Brief Brief, Brief Next)?[]> s_cases = new(() => [.. Enumerable.Range(0, Cases).Select(Made)]);
 
@@ -153,7 +153,7 @@ public sealed class GrowthPropertyTests
             },
 
             // What is later now.
-            _ => brief with { Networks = [.. brief.Networks.Select(n => n with { Application = n.Later ?? n.Application, Later = null })] },
+            _ => brief with { Spare = default, Networks = [.. brief.Networks.Select(n => n with { Application = n.Later ?? n.Application, Later = null })] },
         };
     }
 }
