@@ -136,10 +136,11 @@ internal sealed class GrowthText(CommandContext context)
         if (joints.Count == 0)
             return;
         Out.WriteLine($"     {what}:");
-        foreach (Joint joint in joints.Take(MostJoints))
-            Wrapped.Write(Out, GrowthWords.Joint(difference, joint), "       ");
-        if (joints.Count > MostJoints)
-            Out.WriteLine($"       and {joints.Count - MostJoints} more (all of them with --format json)");
+        IReadOnlyList<string> lines = GrowthWords.Lines(difference, joints);
+        foreach (string line in lines.Take(MostJoints))
+            Wrapped.Write(Out, line, "       ");
+        if (lines.Count > MostJoints)
+            Out.WriteLine($"       and {lines.Count - MostJoints} more (all of them with --format json)");
     }
 
     private void Parts(GrowthResult result, IReadOnlyList<int> parts, string what)

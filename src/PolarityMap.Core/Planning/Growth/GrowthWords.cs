@@ -65,6 +65,35 @@ public static class GrowthWords
         return $"{Room(difference, at)}{Address(difference, at)}: {Plug(difference, plug)}";
     }
 
+    /// <summary>Joints in lines, in their order; a cord with both ends in one room and not at an interface has one line.</summary>
+    public static IReadOnlyList<string> Lines(GrowthDifference difference, IReadOnlyList<Joint> joints)
+    {
+        var lines = new List<string>();
+        var cords = joints.Where(j => j.Through is null && !j.IsOpen && !AtInterface(difference, j)).SelectMany(j => j.Ports.Select(p => (p, j))).Where(p => PartFacts.IsCord(difference.Parts[p.p.Part])).ToLookup(p => p.p.Part);
+        var told = new HashSet<Joint>();
+        foreach (Joint joint in joints.Where(told.Add))
+        {
+            PortRef plug = joint.IsOpen || IsPlug(difference, joint.A) ? joint.A : joint.B;
+            if (cords[plug.Part].ToArray() is [var one, var two] && (one.j == joint || two.j == joint) && RoomOf(difference, one) == RoomOf(difference, two))
+            {
+                told.UnionWith([one.j, two.j]);
+                lines.Add($"{Room(difference, Entered(one))}{Address(difference, Entered(one))} and {Address(difference, Entered(two))}: {Plug(difference, plug)}");
+            }
+            else
+            {
+                lines.Add(Joint(difference, joint));
+            }
+        }
+
+        return lines;
+    }
+
+    private static PortRef Entered((PortRef Plug, Joint Joint) end) => end.Joint.A == end.Plug ? end.Joint.B : end.Joint.A;
+
+    private static string? RoomOf(GrowthDifference difference, (PortRef Plug, Joint Joint) end) => difference.Parts[Entered(end).Part].Room;
+
+    private static bool AtInterface(GrowthDifference difference, Joint joint) => joint.Ports.Any(p => difference.Parts[p.Part].Shape.IsInterface);
+
     /// <summary>A port by its part and name.</summary>
     public static string Address(GrowthDifference difference, PortRef port) => $"{difference.Parts[port.Part].Name}/{difference.Parts[port.Part].Shape.Ports[port.Port].Name}";
 

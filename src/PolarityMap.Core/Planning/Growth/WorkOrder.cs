@@ -63,6 +63,8 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
 
     private bool IsAtInterface(Joint joint) => difference.Parts[joint.A.Part].Shape.IsInterface || (!joint.IsOpen && difference.Parts[joint.B.Part].Shape.IsInterface);
 
+    private string? RoomOf(Joint joint) => joint.Ports.Select(p => difference.Parts[p.Part]).Where(p => !p.Shape.IsCable).Select(p => p.Room).FirstOrDefault();
+
     private void Do(StepKind kind, CutOver cut, IEnumerable<int> laid, bool last = false)
     {
         int[] come = [.. cut.Made.SelectMany(j => j.Ports).Select(p => p.Part).Concat(laid).Where(p => !_parts.Contains(p)).Distinct().Order()];
@@ -92,7 +94,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
         _steps.Add(new GrowthStep(_steps.Count + 1, kind)
         {
             Opened = [.. cut.Opened.Where((_, i) => first[i]).OrderBy(j => !IsAtInterface(j))],
-            Made = [.. cut.Made.OrderBy(IsAtInterface)],
+            Made = [.. cut.Made.OrderBy(IsAtInterface).ThenBy(j => kind == StepKind.Add ? RoomOf(j) : null, StringComparer.Ordinal)],
             Cleared = [.. cut.Opened.Where((_, i) => !first[i])],
             PartsIn = come,
             PartsOut = go,
