@@ -58,7 +58,8 @@ internal static class PlanRun
 
     private static double Between(long from, long to) => Stopwatch.GetElapsedTime(from, to).TotalMilliseconds;
 
-    private static Brief Make(int links, SeparationPolicy separation)
+    /// <summary>A brief of so many links in two rooms, half of them at outlets with a cable of their own.</summary>
+    public static Brief Make(int links, SeparationPolicy separation)
     {
         var place = new SourcePlace("brief", 0, 0);
         int each = links / 8;

@@ -7,7 +7,7 @@ using PolarityMap.Benchmarks.Locating;
 
 // Nothing: the table up to a million strands. --full: ten million as well. --bdn [filter]: BenchmarkDotNet.
 // --drawing FOLDER: plants and the same as graphs for dot. --crossings [FOLDER]: crossings of the plants in a folder.
-// --plan: how long a brief of ten thousand links takes.
+// --plan: how long a brief of ten thousand links takes. --growth: how long plants take to grow.
 // --locate [--every | PLANT]: how well and how fast injected deviations are found.
 switch (args)
 {
@@ -36,11 +36,14 @@ switch (args)
     case ["--plan"]:
         PlanRun.Print(links: 10_000);
         return 0;
+    case ["--growth"]:
+        GrowthRun.Print();
+        return 0;
     case ["--crossings"]:
         return CrossingTable.Print("gallery");
     case ["--crossings", var folder]:
         return CrossingTable.Print(folder);
     default:
-        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every | PLANT] | --plan]");
+        Console.Error.WriteLine("usage: [--full | --bdn [filter] | --drawing FOLDER | --crossings [FOLDER] | --locate [--every | PLANT] | --plan | --growth]");
         return 2;
 }

@@ -27,11 +27,11 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         HashSet<int> gone = Gone();
         int made = parts.Count;
         Dictionary<int, int> reused = Reuse(gone);
-        foreach (int part in reused.Values)
-            after.RemoveWhere(j => j.Ports.Any(p => p.Part == part));
+        var again = reused.Values.ToHashSet();
+        after.RemoveWhere(j => j.Ports.Any(p => again.Contains(p.Part)));
         HashSet<int> turned = Turned(reused);
-        foreach ((int fresh, int again) in reused)
-            Carry(parts[fresh], again);
+        foreach ((int fresh, int part) in reused)
+            Carry(parts[fresh], part);
         var known = was.ToDictionary(j => j.Turned(), j => j);
         Joint AsKnown(Joint joint) => known.GetValueOrDefault(joint, joint);
         HashSet<Joint> joints = [.. after.Select(j => AsKnown(Renumbered(j, reused, turned)))];

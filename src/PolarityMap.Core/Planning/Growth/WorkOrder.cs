@@ -25,6 +25,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
     private readonly HashSet<int> _onNew = [];
     private readonly HashSet<int> _ended = [];
     private HashSet<Joint>[] _ways = [];
+    private ILookup<Joint, int> _carries = Array.Empty<int>().ToLookup(_ => default(Joint));
     private Link[] _oldLinks = [];
     private List<int> _live = [];
 
@@ -39,6 +40,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
         _ways = new HashSet<Joint>[difference.Links.Count];
         for (int i = 0; i < there.Length; i++)
             _ways[there[i]] = newWays[i];
+        _carries = there.SelectMany(l => _ways[l].Select(j => (j, l))).ToLookup(p => p.j, p => p.l);
         _live = [.. Enumerable.Range(0, difference.Links.Count).Where(l => difference.Links[l].Before >= 0)];
 
         var was = difference.Before.ToHashSet();
@@ -85,7 +87,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
         int[] go = [.. difference.TakenOut.Where(p => _parts.Contains(p) && (last || (unplugged.Contains(p) && _byPart[p].Count == 0)))];
         _parts.ExceptWith(go);
 
-        _onNew.UnionWith(Enumerable.Range(0, _ways.Length).Where(l => difference.Links[l] is { IsKept: false, After: not null } && !_onNew.Contains(l) && _ways[l].IsSubsetOf(_joints)));
+        _onNew.UnionWith(cut.Made.SelectMany(j => _carries[j]).Distinct().Where(l => difference.Links[l] is { IsKept: false, After: not null } && !_onNew.Contains(l) && _ways[l].IsSubsetOf(_joints)).ToArray());
         HashSet<PortRef> needed = [.. cut.Made.SelectMany(j => j.Ports)];
         bool[] first = [.. cut.Opened.Select(j => kind != StepKind.CutOver || IsAtInterface(j) || j.Ports.Any(needed.Contains))];
         _ended.UnionWith(wereLive.Where((l, i) => !litMeanwhile[i] && difference.Links[l].After is null));
