@@ -20,7 +20,7 @@ public sealed class ComparisonTests
             if (compared.Plans.Count > 0)
                 Assert.Equal(compared.Plans[0].Candidate, Planner.Plan(brief).Chosen!.Candidate);
         },
-        iter: 60);
+        iter: Soak.Times(40));
 
     // The parts list of now is what stays and what is left over, that of later what stays and what is bought. The trunks
     // stay, but where an array's parallel link gives way to pairs, which take fewer.
@@ -29,7 +29,7 @@ public sealed class ComparisonTests
     {
         // Numbered briefs, so that there are always as many.
         int changes = 0;
-        foreach (Brief brief in Enumerable.Range(1, 1500).Select(RandomBriefs.Numbered).Where(b => b.Networks.Any(n => n.Later is not null)))
+        foreach (Brief brief in Enumerable.Range(1, Soak.Times(800)).Select(RandomBriefs.Numbered).Where(b => b.Networks.Any(n => n.Later is not null)))
         {
             if (Planner.Served(brief) is not { Later: not null } plan)
                 continue;
@@ -61,7 +61,7 @@ public sealed class ComparisonTests
             Assert.Equal(items.Where(i => i.Kind is "duplex cord" or "array cord").Select(i => i.Type).Distinct().Order(), m.CordKinds.Select(k => k.Name).Order());
             Assert.Equal(Sum(i => !i.IsInterface), m.Parts);
         },
-        iter: 200);
+        iter: Soak.Times(100));
 
     // Twelve links, base 12, by hand: two arrays, so four cassettes, a trunk of two legs, 24 cords, 29 parts; 24 fibres, none idle.
     [Theory]

@@ -12,8 +12,6 @@ namespace PolarityMap.Core.Tests.Planning;
 /// </summary>
 public sealed class NearestTests
 {
-    private const int Briefs = 40;
-
     [Fact]
     public void What_is_told_is_true_as_it_is_written_and_all_that_there_is() => RandomBriefs.Any.Sample(
         static brief =>
@@ -27,7 +25,7 @@ public sealed class NearestTests
                 IsAll(brief, proof, refusal);
             }
         },
-        iter: Briefs);
+        iter: Soak.Times(20));
 
     // 10GBASE-SR may lose 2.6 dB on OM3 and 2.9 dB on OM4 (IEEE 802.3, Table 52-10); 250 m of cable at 3.0 dB/km with 5 m of cords
     // take 0.765 dB and the matings at the two cassettes 2 x 0.35 and 2 x 0.15 dB: 0.83 dB are left of 1.00. Only the array

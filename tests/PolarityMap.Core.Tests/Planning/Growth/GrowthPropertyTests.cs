@@ -11,15 +11,15 @@ namespace PolarityMap.Core.Tests.Planning.Growth;
 /// <summary>What must hold of every growth, tried on random plants and random new briefs for them.</summary>
 public sealed class GrowthPropertyTests
 {
-    private const int Cases = 400;
+    private static readonly int s_count = Soak.Times(400);
 
-    private static readonly Lazy<(TracedPlant Plant, Brief Brief, Brief Next)?[]> s_cases = new(() => [.. Enumerable.Range(0, Cases).Select(Made)]);
+    private static readonly Lazy<(TracedPlant Plant, Brief Brief, Brief Next)?[]> s_cases = new(() => [.. Enumerable.Range(0, s_count).Select(Made)]);
 
     [Fact]
     public void The_steps_turn_the_one_plant_into_the_other_and_links_that_stay_are_proven_all_along()
     {
         int met = 0, over = 0, moved = 0;
-        for (int number = 0; number < Cases; number++)
+        for (int number = 0; number < s_count; number++)
         {
             if (Case(number) is not { } c)
                 continue;
@@ -50,7 +50,7 @@ public sealed class GrowthPropertyTests
     public void A_plant_that_meets_the_brief_already_is_left_as_it_is()
     {
         int met = 0;
-        for (int number = 0; number < Cases; number++)
+        for (int number = 0; number < s_count; number++)
         {
             if (Case(number) is not { } c)
                 continue;

@@ -21,7 +21,7 @@ public sealed class SmallestGrowthTests
     {
         int grown = 0, scattered = 0;
         var wrong = new List<string>();
-        for (int number = 0; number < 300; number++)
+        for (int number = 0; number < Soak.Times(300); number++)
         {
             var random = new Random(number);
             Brief full = Make(random, out int ports);
