@@ -93,6 +93,7 @@ internal static class GrowthJson
         json.WriteNumber("number", step.Number);
         json.WriteString("kind", step.Kind switch { StepKind.Add => "add", StepKind.CutOver => "cut-over", _ => "clear" });
         json.WriteString("title", GrowthWords.Title(difference, step));
+        WriteJoints(json, "heldMeanwhile", difference, step.Held);
         WriteJoints(json, "unplug", difference, step.Opened);
         WriteWords(json, "partsOut", step.PartsOut.Select(p => difference.Parts[p].Name));
         WriteWords(json, "partsIn", step.PartsIn.Select(p => difference.Parts[p].Name));

@@ -96,8 +96,8 @@ internal sealed class GrowthText(CommandContext context)
             Wrapped.Write(Out, $"{alike.Key.Item1} gives way to {alike.Key.Item2}: {names}", "  ");
         }
 
-        foreach (var alike in difference.Relabelled.GroupBy(p => string.Join(", ", difference.Parts[p].PortNetworks.Select(n => difference.Networks[n].Name))))
-            Wrapped.Write(Out, $"Label the ports for {alike.Key}: {GrowthWords.Few([.. alike.Select(p => difference.Parts[p].Name)])}", "  ");
+        foreach (var alike in difference.Relabelled.GroupBy(p => string.Join(", ", difference.Parts[p].PortNetworks.Select(n => difference.Networks[n].Name).Distinct())))
+            Wrapped.Write(Out, $"Label the ports for {alike.Key}, and let them carry its key where it has one: {GrowthWords.Few([.. alike.Select(p => difference.Parts[p].Name)])}", "  ");
     }
 
     private void WriteSteps(GrowthResult result, GrowthDifference difference)
@@ -111,7 +111,9 @@ internal sealed class GrowthText(CommandContext context)
             Wrapped.Write(Out, GrowthWords.Title(difference, step) + ".", $"{step.Number,3}. ");
             string first = "     ";
             Joint[] stay = [.. step.Opened.Where(o => o.IsOpen && step.Made.Any(m => m.Through == o.Through && m.Ports.Contains(o.A)))];
-            Joints(difference, [.. step.Opened.Except(stay)], "Unplug");
+            Joints(difference, step.Held, "Pull out first, and plug in again last", before: true);
+            Joints(difference, [.. step.Opened.Except(stay)], "Unplug", before: true);
+            Carried(difference, step);
             if (step.Kind != StepKind.CutOver)
                 Parts(result, step.PartsOut, "Take out");
             Parts(result, step.PartsIn, "Put in");
@@ -131,12 +133,19 @@ internal sealed class GrowthText(CommandContext context)
         }
     }
 
-    private void Joints(GrowthDifference difference, IReadOnlyList<Joint> joints, string what)
+    /// <summary>Parts that are carried to another room when they are unplugged.</summary>
+    private void Carried(GrowthDifference difference, GrowthStep step)
+    {
+        foreach (int part in step.Opened.Concat(step.Cleared).SelectMany(j => j.Ports).Select(p => p.Part).Distinct().Where(difference.RoomsBefore.ContainsKey))
+            Wrapped.Write(Out, $"Carry {difference.Parts[part].Name} from {difference.RoomsBefore[part] ?? "where it is"} to {difference.Parts[part].Room ?? "where it is needed"}.", "     ");
+    }
+
+    private void Joints(GrowthDifference difference, IReadOnlyList<Joint> joints, string what, bool before = false)
     {
         if (joints.Count == 0)
             return;
         Out.WriteLine($"     {what}:");
-        IReadOnlyList<string> lines = GrowthWords.Lines(difference, joints);
+        IReadOnlyList<string> lines = GrowthWords.Lines(difference, joints, before);
         foreach (string line in lines.Take(MostJoints))
             Wrapped.Write(Out, line, "       ");
         if (lines.Count > MostJoints)

@@ -34,7 +34,7 @@ public static class LaterBrief
         return brief with
         {
             Networks = [.. brief.Networks.Select(n => n.Later is not { } later ? n : TakesArrays(n)
-                ? n with { Application = later, Later = null, Spare = default(Percentage), ArraysBefore = links => SegmentRoom.Ceiling((n.Spare ?? brief.Spare).Over(links), candidate.Base / 2) }
+                ? n with { Application = later, Later = null, Spare = n.LaterLinks == LaterLinks.All ? n.Spare : default(Percentage), ArraysBefore = links => SegmentRoom.Ceiling((n.Spare ?? brief.Spare).Over(links), candidate.Base / 2) }
                 : n with { Application = later, Later = null })],
             Outlets = [.. outlets.Where(o => o.LinksEach > 0)],
             TrunksArePinned = brief.TrunksArePinned || brief.HasParallel,

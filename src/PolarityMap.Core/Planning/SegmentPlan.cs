@@ -107,7 +107,7 @@ internal sealed class SegmentPlan
     }
 
     /// <summary>Legs that pairs have to leave for what comes later, where that takes an array for each link.</summary>
-    private int LaterLegs() => LaterBrief.TakesArrays(Network) && Network.LaterLinks == LaterLinks.All ? _set.LinksEach : 0;
+    private int LaterLegs() => LaterBrief.TakesArrays(Network) && Network.LaterLinks == LaterLinks.All ? Brief.SpareOf(_set.Network).Over(_set.LinksEach) : 0;
 
     private static string Letter(int array) => $"-{(char)('A' + (array % 26))}{(array < 26 ? "" : array / 26)}";
 

@@ -29,7 +29,8 @@ public sealed class CutOvers
     /// For each link that goes over or is new the joints that will carry it, and those of them at interfaces: these are made last, so
     /// that no transmitter shines into an open end.
     /// </param>
-    public CutOvers(IReadOnlyList<Joint> opened, IReadOnlyList<Joint> made, IReadOnlyList<(int Link, HashSet<Joint> Before, HashSet<Joint> After)> links, IReadOnlyList<HashSet<Joint>> ended, IReadOnlyList<(HashSet<Joint> Way, HashSet<Joint> AtInterfaces)> lit)
+    /// <param name="isHeld">True for a plug of a cord whose other end stays in an interface, so that it is opened and made in one group.</param>
+    public CutOvers(IReadOnlyList<Joint> opened, IReadOnlyList<Joint> made, IReadOnlyList<(int Link, HashSet<Joint> Before, HashSet<Joint> After)> links, IReadOnlyList<HashSet<Joint>> ended, IReadOnlyList<(HashSet<Joint> Way, HashSet<Joint> AtInterfaces)> lit, Func<PortRef, bool>? isHeld = null)
     {
         (_opened, _made) = ([.. opened], [.. made]);
         for (int o = 0; o < opened.Count; o++)
@@ -41,7 +42,7 @@ public sealed class CutOvers
         _needs = [.. made.Select(m => m.Ports.Where(_openedAt.ContainsKey).Select(p => _openedAt[p]).Distinct().ToList())];
         var carries = links.SelectMany(l => l.Before).Concat(ended.SelectMany(e => e)).ToHashSet();
         bool[] idle = [.. opened.Select(o => !carries.Contains(o))];
-        _groupOf = Joined(links, idle);
+        _groupOf = Joined(links, idle, isHeld);
         Order(links, ended, lit, idle);
     }
 
@@ -55,7 +56,7 @@ public sealed class CutOvers
     public IReadOnlyList<Joint> Last { get; private set; } = [];
 
     /// <summary>For each opened and then each made joint the number of its group, equal for those of links in common.</summary>
-    private int[] Joined(IReadOnlyList<(int Link, HashSet<Joint> Before, HashSet<Joint> After)> links, bool[] idle)
+    private int[] Joined(IReadOnlyList<(int Link, HashSet<Joint> Before, HashSet<Joint> After)> links, bool[] idle, Func<PortRef, bool>? isHeld)
     {
         int[] up = [.. Enumerable.Range(0, _opened.Count + _made.Count)];
         int Root(int n)
@@ -67,11 +68,21 @@ public sealed class CutOvers
 
         var opened = _opened.Select((j, i) => (j, i)).ToDictionary(p => p.j, p => p.i);
         var made = _made.Select((j, i) => (j, i)).ToDictionary(p => p.j, p => p.i);
+
+        // What several links pass and nothing needs waits until the last of them has gone over.
+        var wanted = _needs.SelectMany(n => n).ToHashSet();
+        var passed = links.SelectMany(l => l.Before).GroupBy(j => j).ToDictionary(g => g.Key, g => g.Count());
+        for (int m = 0; m < _made.Count && isHeld is not null; m++)
+        {
+            foreach (int o in _made[m].Ports.Where(p => _openedAt.ContainsKey(p) && isHeld(p)).Select(p => _openedAt[p]).Where(o => !idle[o]))
+                up[Root(m + _opened.Count)] = Root(o);
+        }
+
         foreach ((_, HashSet<Joint> before, HashSet<Joint> after) in links)
         {
             int[] of =
             [
-                .. before.Where(opened.ContainsKey).Select(j => opened[j]),
+                .. before.Where(opened.ContainsKey).Where(j => passed[j] == 1 || wanted.Contains(opened[j])).Select(j => opened[j]),
                 .. after.Where(made.ContainsKey).Select(j => made[j]).Where(m => _needs[m].Any(o => !idle[o])).Select(m => m + _opened.Count),
             ];
             for (int i = 1; i < of.Length; i++)
@@ -88,13 +99,15 @@ public sealed class CutOvers
         for (int m = 0; m < _made.Count; m++)
             _needs[m].ForEach(o => wanted[o] = true);
 
+        var passed = links.SelectMany(l => l.Before).GroupBy(j => j).ToDictionary(g => g.Key, g => g.Count());
+
         // Groups that links go over in, by the first link.
         var openedOf = _opened.Select((j, i) => (j, i)).ToDictionary(p => p.j, p => p.i);
         var group = new Dictionary<int, int>();
         var linksOf = new List<List<int>>();
         foreach ((int link, HashSet<Joint> before, _) in links)
         {
-            int[] own = [.. before.Where(openedOf.ContainsKey).Select(j => openedOf[j])];
+            int[] own = [.. before.Where(openedOf.ContainsKey).Select(j => openedOf[j]).Where(o => passed[_opened[o]] == 1 || wanted[o])];
             if (own.Length == 0)
                 continue;
             if (!group.TryGetValue(_groupOf[own[0]], out int number))
@@ -151,7 +164,7 @@ public sealed class CutOvers
         {
             Joint[] open = [.. _opened.Where((_, o) => !(idle[o] && wanted[o]) && (openedIn[o] == c && c >= 0 || (openedIn[o] < 0 && neededIn[o] == c)))];
             Joint[] make = [.. _made.Where((_, m) => !early[m] && madeIn[m] == c)];
-            if (make.Length == 0 && c >= 0)
+            if (make.Length == 0 && c >= 0 && !_opened.Select((j, o) => (j, o)).Any(p => neededIn[p.o] < int.MaxValue && open.Contains(p.j)))
                 last.UnionWith(open);
             else if (open.Length + make.Length > 0)
                 groups.Add(new CutOver(c < 0 ? [] : [.. circles[c].SelectMany(g => linksOf[g]).Order()], open, make));

@@ -44,6 +44,9 @@ public sealed record GrowthDifference
     /// <summary>Parts that are there and are joined elsewhere.</summary>
     public required IReadOnlyList<int> Moved { get; init; }
 
+    /// <summary>For parts that are carried to another room the one where they were.</summary>
+    public required IReadOnlyDictionary<int, string?> RoomsBefore { get; init; }
+
     /// <summary>Parts that go.</summary>
     public required IReadOnlyList<int> TakenOut { get; init; }
 

@@ -304,7 +304,7 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
                     keyed[made.Part] = ends = [.. _parts[made.Part].Shape.Ports.Select(p => p.IsKeyed)];
                 PortRef enters = _map[other];
                 if (enters.Part < Old.Parts.Count)
-                    ends[made.Port] = Old.Port(enters).IsKeyed;
+                    ends[made.Port] = Old.Port(enters).IsKeyed && Old.Parts[enters.Part] is var housing && (housing.Network >= 0 || housing.PortNetworks.Count > 0);
             }
         }
 

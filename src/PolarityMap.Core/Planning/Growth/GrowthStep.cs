@@ -33,6 +33,9 @@ public sealed record GrowthStep(int Number, StepKind Kind)
     /// <summary>Parts that go, by number.</summary>
     public required IReadOnlyList<int> PartsOut { get; init; }
 
+    /// <summary>Joints at interfaces that are pulled before all others and put back after all others, since their link is dark meanwhile.</summary>
+    public required IReadOnlyList<Joint> Held { get; init; }
+
     /// <summary>Links that were up, are dark while the joints are open, and are up again at the end; from the trace of that plant.</summary>
     public required IReadOnlyList<int> Dark { get; init; }
 

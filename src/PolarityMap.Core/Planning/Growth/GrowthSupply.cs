@@ -116,7 +116,14 @@ internal sealed class GrowthSupply
             }
         }
 
-        // What else ends in a panel of an outlet is laid to it.
+        // A cable that nothing goes on to is known by its name, and what else ends in a panel of an outlet is laid to it.
+        var names = _brief.Outlets.Where(o => o.Distance is not null).SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(o.Name.At)).ToHashSet();
+        for (int cable = 0; cable < old.Parts.Count; cable++)
+        {
+            if (PartFacts.IsLaid(old.Parts[cable]) && OutletOf(old.Parts[cable].Name, names, atEnd: true) is { } outlet)
+                _outlets.TryAdd(cable, outlet);
+        }
+
         foreach (Joint joint in Joints)
         {
             if (joint.Through is { } panel && _outlets.TryGetValue(panel.Part, out string? outlet))
@@ -127,26 +134,27 @@ internal sealed class GrowthSupply
         }
 
         // One that no link goes on to is found by its name.
-        var names = _brief.Outlets.Where(o => o.Distance is not null).SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(o.Name.At)).ToHashSet();
         foreach (Joint joint in Joints.Where(j => !j.IsOpen))
         {
             foreach ((int part, int cable) in new[] { (joint.A.Part, joint.B.Part), (joint.B.Part, joint.A.Part) })
             {
-                if (PartFacts.IsLaid(old.Parts[cable]) && !old.Parts[part].Shape.IsCable && OutletOf(old.Parts[part].Name, names) is { } outlet && _outlets.TryAdd(part, outlet))
+                if (PartFacts.IsLaid(old.Parts[cable]) && !old.Parts[part].Shape.IsCable && OutletOf(old.Parts[part].Name, names, atEnd: _brief.Separation == SeparationPolicy.Own) is { } outlet && _outlets.TryAdd(part, outlet))
                     _outlets.TryAdd(cable, outlet);
             }
         }
     }
 
     /// <summary>The outlet that a part is named after, by itself or with a letter for each of several; null for none.</summary>
-    private string? OutletOf(string name, HashSet<string> outlets)
+    /// <param name="name">The name.</param>
+    /// <param name="outlets">Names of outlets.</param>
+    /// <param name="atEnd">True where names may only end in it; at a zone box those of both ends would.</param>
+    private static string? OutletOf(string name, HashSet<string> outlets, bool atEnd)
     {
         string alone = name.LastIndexOf('-') is > 0 and int last && name.Length - last == 2 && char.IsAsciiLetterUpper(name[^1]) ? name[..last] : name;
         if (outlets.Contains(name) || outlets.Contains(alone))
             return outlets.Contains(name) ? name : alone;
 
-        // Where each outlet has trunks of its own their names end in it; at a zone box those of both ends would.
-        for (int dash = alone.IndexOf('-'); dash >= 0 && _brief.Separation == SeparationPolicy.Own; dash = alone.IndexOf('-', dash + 1))
+        for (int dash = alone.IndexOf('-'); dash >= 0 && atEnd; dash = alone.IndexOf('-', dash + 1))
         {
             if (outlets.Contains(alone[(dash + 1)..]))
                 return alone[(dash + 1)..];

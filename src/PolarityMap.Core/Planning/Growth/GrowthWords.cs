@@ -51,7 +51,7 @@ public static class GrowthWords
         names.Count <= most ? string.Join(", ", names) : $"{string.Join(", ", names.Take(most - 1))} and {names.Count - most + 1} more";
 
     /// <summary>A joint as hands know it: the room, the port or adapter, and the plug that belongs in it.</summary>
-    public static string Joint(GrowthDifference difference, Joint joint)
+    public static string Joint(GrowthDifference difference, Joint joint, bool before = false)
     {
         // Of a cord and what it enters, or of a cable and what it ends in, the place is that of the latter.
         (PortRef at, PortRef plug) = joint.IsOpen || IsPlug(difference, joint.A) ? (joint.B, joint.A) : (joint.A, joint.B);
@@ -59,14 +59,14 @@ public static class GrowthWords
         {
             string Side(PortRef of) => PartFacts.IsCord(difference.Parts[of.Part]) ? Plug(difference, of) : $"{Plug(difference, of)} behind it";
             string both = joint.IsOpen ? $"{Side(plug)}, nothing in front" : PartFacts.IsCord(difference.Parts[plug.Part]) ? $"{Side(plug)}, {Side(at)}" : $"{Side(at)}, {Side(plug)}";
-            return $"{Room(difference, adapter)}{Address(difference, adapter)}: {both}";
+            return $"{Room(difference, adapter, before)}{Address(difference, adapter)}: {both}";
         }
 
-        return $"{Room(difference, at)}{Address(difference, at)}: {Plug(difference, plug)}";
+        return $"{Room(difference, at, before)}{Address(difference, at)}: {Plug(difference, plug)}";
     }
 
-    /// <summary>Joints in lines, in their order; a cord with both ends in one room and not at an interface has one line.</summary>
-    public static IReadOnlyList<string> Lines(GrowthDifference difference, IReadOnlyList<Joint> joints)
+    /// <summary>Joints in lines, in their order, told before parts are carried or after; a cord with both ends in one room and not at an interface has one line.</summary>
+    public static IReadOnlyList<string> Lines(GrowthDifference difference, IReadOnlyList<Joint> joints, bool before = false)
     {
         var lines = new List<string>();
         var cords = joints.Where(j => j.Through is null && !j.IsOpen && !AtInterface(difference, j)).SelectMany(j => j.Ports.Select(p => (p, j))).Where(p => PartFacts.IsCord(difference.Parts[p.p.Part])).ToLookup(p => p.p.Part);
@@ -77,11 +77,11 @@ public static class GrowthWords
             if (cords[plug.Part].ToArray() is [var one, var two] && (one.j == joint || two.j == joint) && RoomOf(difference, one) == RoomOf(difference, two))
             {
                 told.UnionWith([one.j, two.j]);
-                lines.Add($"{Room(difference, Entered(one))}{Address(difference, Entered(one))} and {Address(difference, Entered(two))}: {Plug(difference, plug)}");
+                lines.Add($"{Room(difference, Entered(one), before)}{Address(difference, Entered(one))} and {Address(difference, Entered(two))}: {Plug(difference, plug)}");
             }
             else
             {
-                lines.Add(Joint(difference, joint));
+                lines.Add(Joint(difference, joint, before));
             }
         }
 
@@ -114,7 +114,7 @@ public static class GrowthWords
 
     private static bool IsPlug(GrowthDifference difference, PortRef port) => difference.Parts[port.Part].Shape.IsCable;
 
-    private static string Room(GrowthDifference difference, PortRef port) => difference.Parts[port.Part].Room is { } room ? $"{room}, " : "";
+    private static string Room(GrowthDifference difference, PortRef port, bool before) => (before && difference.RoomsBefore.TryGetValue(port.Part, out string? was) ? was : difference.Parts[port.Part].Room) is { } room ? $"{room}, " : "";
 
     private static string Plug(GrowthDifference difference, PortRef port)
     {

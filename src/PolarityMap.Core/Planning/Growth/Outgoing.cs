@@ -39,7 +39,7 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         WaitInAdapters(joints, gone);
         int[] added = [.. Enumerable.Range(old.Parts.Count, made - old.Parts.Count).Where(p => !reused.ContainsKey(p))];
         var remade = joints.Where(j => !was.Contains(j)).SelectMany(j => j.Ports).Select(p => p.Part).ToHashSet();
-        int[] moved = [.. reused.Values.Where(p => remade.Contains(p) || parts[p].Room != old.Parts[p].Room).Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
+        int[] moved = [.. Enumerable.Range(0, old.Parts.Count).Where(p => !gone.Contains(p) && parts[p].Room != old.Parts[p].Room).Concat(reused.Values.Where(p => remade.Contains(p))).Concat(Rejoined(joints.Where(j => !was.Contains(j)), gone)).Distinct().Order()];
         Exchange[] exchanged = [.. Exchanged(joints, gone, grown).Distinct()];
         Spare(joints);
         Name(added, joints, gone);
@@ -55,6 +55,7 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
             Moved = moved,
             TakenOut = [.. gone.Order()],
             Exchanged = exchanged,
+            RoomsBefore = Enumerable.Range(0, old.Parts.Count).Where(p => !gone.Contains(p) && parts[p].Room != old.Parts[p].Room).ToDictionary(p => p, p => old.Parts[p].Room),
             Relabelled = [.. Enumerable.Range(0, old.Parts.Count).Where(p => parts[p].PortNetworks.Count != old.Parts[p].PortNetworks.Count)],
         };
     }
@@ -219,10 +220,10 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
     /// <summary>What is equal for parts that may stand for each other; null for those that may not.</summary>
     private string? Likeness(Part part, IReadOnlyList<Network> networks)
     {
-        if (part.Shape.IsInterface || part.PortNetworks.Count > 0 || part.Values is null)
+        if (part.Shape.IsInterface || part.Values is null)
             return null;
-        string network = part.Network < 0 ? "" : networks[part.Network].Name;
-        return $"{network}\n{part.Kind} {PartFacts.Attributes(part, a => a is "length" or "network" or "room" or "note" or "jacket" or "spare" || (anyLoss && s_losses.Contains(a)))}";
+        string network = part.PortNetworks.Count > 0 ? string.Join(", ", part.PortNetworks.Select(n => n < 0 ? "" : networks[n].Name)) : part.Network < 0 ? "" : networks[part.Network].Name;
+        return $"{network}\n{part.Kind} {PartFacts.Attributes(part, a => a is "length" or "network" or "networks" or "room" or "note" or "jacket" or "spare" || (anyLoss && s_losses.Contains(a)))}";
     }
 
     private static Dictionary<PortRef, Joint> ByPort(IEnumerable<Joint> joints)

@@ -27,6 +27,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
     private HashSet<Joint>[] _ways = [];
     private ILookup<Joint, int> _carries = Array.Empty<int>().ToLookup(_ => default(Joint));
     private Link[] _oldLinks = [];
+    private HashSet<Joint>[] _oldWays = [];
     private List<int> _live = [];
 
     /// <summary>The steps.</summary>
@@ -35,7 +36,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
     public IReadOnlyList<GrowthStep> Steps(CheckReport before, Stage after)
     {
         _oldLinks = [.. before.Traced.Plant.Links];
-        HashSet<Joint>[] oldWays = [.. LinkWay.Of(before).Select(w => w.Matings.Select(m => Joint.Of(m, p => p)).ToHashSet())], newWays = after.Ways();
+        HashSet<Joint>[] oldWays = _oldWays = [.. LinkWay.Of(before).Select(w => w.Matings.Select(m => Joint.Of(m, p => p)).ToHashSet())], newWays = after.Ways();
         int[] there = [.. Enumerable.Range(0, difference.Links.Count).Where(l => difference.Links[l].After is not null)];
         _ways = new HashSet<Joint>[difference.Links.Count];
         for (int i = 0; i < there.Length; i++)
@@ -53,7 +54,8 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
             _order.TryAdd(joint, _order.Count);
         foreach (Joint joint in difference.Before)
             Plug(joint);
-        var cuts = new CutOvers(opened, made, over, ended, lit);
+        HashSet<PortRef> held = [.. difference.Before.Where(j => will.Contains(j) && IsAtInterface(j)).SelectMany(j => j.Ports).Where(p => PartFacts.IsCord(difference.Parts[p.Part])).Select(p => p with { Port = p.Port ^ 1 })];
+        var cuts = new CutOvers(opened, made, over, ended, lit, held.Contains);
         var switches = difference.Links.Where(l => l.After is not null).Select(l => l.After!.From.Port.Part).ToHashSet();
         int[] laid = [.. difference.Added.Where(p => !PartFacts.IsCord(difference.Parts[p]) && (!difference.Parts[p].Shape.IsInterface || switches.Contains(p)))];
         Do(StepKind.Add, cuts.First, laid);
@@ -64,6 +66,9 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
     }
 
     private bool IsAtInterface(Joint joint) => difference.Parts[joint.A.Part].Shape.IsInterface || (!joint.IsOpen && difference.Parts[joint.B.Part].Shape.IsInterface);
+
+    /// <summary>The joints of a link, as it was and as it will be.</summary>
+    private IEnumerable<Joint> Ways(int link) => (difference.Links[link].Before is >= 0 and int before ? _oldWays[before] : []).Concat(_ways[link] ?? []);
 
     private string? RoomOf(Joint joint) => joint.Ports.Select(p => difference.Parts[p.Part]).Where(p => !p.Shape.IsCable).Select(p => p.Room).FirstOrDefault();
 
@@ -98,6 +103,7 @@ public sealed class WorkOrder(GrowthDifference difference, PlantTitle title, Pla
             Opened = [.. cut.Opened.Where((_, i) => first[i]).OrderBy(j => !IsAtInterface(j))],
             Made = [.. cut.Made.OrderBy(IsAtInterface).ThenBy(j => kind == StepKind.Add ? RoomOf(j) : null, StringComparer.Ordinal)],
             Cleared = [.. cut.Opened.Where((_, i) => !first[i])],
+            Held = [.. wereLive.Where((_, i) => !litMeanwhile[i]).SelectMany(l => Ways(l)).Where(j => IsAtInterface(j) && _joints.Contains(j) && !cut.Made.Contains(j)).Distinct()],
             PartsIn = come,
             PartsOut = go,
             Dark = [.. wereLive.Where((l, i) => !litMeanwhile[i] && difference.Links[l].After is not null)],
