@@ -111,7 +111,7 @@ internal sealed class GrowthText(CommandContext context)
             Wrapped.Write(Out, GrowthWords.Title(difference, step) + ".", $"{step.Number,3}. ");
             string first = "     ";
             Joint[] stay = [.. step.Opened.Where(o => o.IsOpen && step.Made.Any(m => m.Through == o.Through && m.Ports.Contains(o.A)))];
-            Joints(difference, step.Held, "Pull out first, and plug in again last", before: true);
+            Joints(difference, step.Held, "Pull out first, and plug in again last of all", before: true);
             Joints(difference, [.. step.Opened.Except(stay)], "Unplug", before: true);
             Carried(difference, step);
             if (step.Kind != StepKind.CutOver)
@@ -136,7 +136,7 @@ internal sealed class GrowthText(CommandContext context)
     /// <summary>Parts that are carried to another room when they are unplugged.</summary>
     private void Carried(GrowthDifference difference, GrowthStep step)
     {
-        foreach (int part in step.Opened.Concat(step.Cleared).SelectMany(j => j.Ports).Select(p => p.Part).Distinct().Where(difference.RoomsBefore.ContainsKey))
+        foreach (int part in step.Held.Concat(step.Opened).Concat(step.Cleared).SelectMany(j => j.Ports).Select(p => p.Part).Distinct().Where(difference.RoomsBefore.ContainsKey))
             Wrapped.Write(Out, $"Carry {difference.Parts[part].Name} from {difference.RoomsBefore[part] ?? "where it is"} to {difference.Parts[part].Room ?? "where it is needed"}.", "     ");
     }
 

@@ -60,6 +60,9 @@ internal sealed class FreePlaces
     /// <summary>The runs of a kind, those in use among them.</summary>
     public IReadOnlyList<FixedRun> Runs(string kind) => _runs.GetValueOrDefault(kind) ?? [];
 
+    /// <summary>The runs of all kinds, told from either end.</summary>
+    public IEnumerable<FixedRun> AllRuns => _runs.Values.SelectMany(r => r);
+
     /// <summary>True when nothing is plugged in at a port and no link that stays passes it.</summary>
     public bool IsFree(PortRef port) => !_used.Contains(port) && !_joints.ContainsKey(port);
 

@@ -116,14 +116,7 @@ internal sealed class GrowthSupply
             }
         }
 
-        // A cable that nothing goes on to is known by its name, and what else ends in a panel of an outlet is laid to it.
-        var names = _brief.Outlets.Where(o => o.Distance is not null).SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(o.Name.At)).ToHashSet();
-        for (int cable = 0; cable < old.Parts.Count; cable++)
-        {
-            if (PartFacts.IsLaid(old.Parts[cable]) && OutletOf(old.Parts[cable].Name, names, atEnd: true) is { } outlet)
-                _outlets.TryAdd(cable, outlet);
-        }
-
+        // What else ends in a panel of an outlet is laid to it.
         foreach (Joint joint in Joints)
         {
             if (joint.Through is { } panel && _outlets.TryGetValue(panel.Part, out string? outlet))
@@ -133,14 +126,21 @@ internal sealed class GrowthSupply
             }
         }
 
-        // One that no link goes on to is found by its name.
+        // What no link goes on to is found by its name.
+        var names = _brief.Outlets.Where(o => o.Distance is not null).SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(o.Name.At)).ToHashSet();
         foreach (Joint joint in Joints.Where(j => !j.IsOpen))
         {
             foreach ((int part, int cable) in new[] { (joint.A.Part, joint.B.Part), (joint.B.Part, joint.A.Part) })
             {
-                if (PartFacts.IsLaid(old.Parts[cable]) && !old.Parts[part].Shape.IsCable && OutletOf(old.Parts[part].Name, names, atEnd: _brief.Separation == SeparationPolicy.Own) is { } outlet && _outlets.TryAdd(part, outlet))
+                if (PartFacts.IsLaid(old.Parts[cable]) && !old.Parts[part].Shape.IsCable && OutletOf(old.Parts[part].Name, names, atEnd: _brief.Separation == SeparationPolicy.Own, isCable: false) is { } outlet && _outlets.TryAdd(part, outlet))
                     _outlets.TryAdd(cable, outlet);
             }
+        }
+
+        for (int cable = 0; cable < old.Parts.Count; cable++)
+        {
+            if (PartFacts.IsLaid(old.Parts[cable]) && OutletOf(old.Parts[cable].Name, names, atEnd: true, isCable: true) is { } outlet)
+                _outlets.TryAdd(cable, outlet);
         }
     }
 
@@ -148,16 +148,24 @@ internal sealed class GrowthSupply
     /// <param name="name">The name.</param>
     /// <param name="outlets">Names of outlets.</param>
     /// <param name="atEnd">True where names may only end in it; at a zone box those of both ends would.</param>
-    private static string? OutletOf(string name, HashSet<string> outlets, bool atEnd)
+    /// <param name="isCable">True for a cable; a number behind counts cables of several outlets.</param>
+    private static string? OutletOf(string name, HashSet<string> outlets, bool atEnd, bool isCable)
     {
-        string alone = name.LastIndexOf('-') is > 0 and int last && name.Length - last == 2 && char.IsAsciiLetterUpper(name[^1]) ? name[..last] : name;
-        if (outlets.Contains(name) || outlets.Contains(alone))
-            return outlets.Contains(name) ? name : alone;
-
-        for (int dash = alone.IndexOf('-'); dash >= 0 && atEnd; dash = alone.IndexOf('-', dash + 1))
+        // As it is, then without a number and a letter at its end.
+        for (int more = 0; more < 3; more++)
         {
-            if (outlets.Contains(alone[(dash + 1)..]))
-                return alone[(dash + 1)..];
+            if (outlets.Contains(name))
+                return name;
+            for (int dash = name.IndexOf('-'); dash >= 0 && atEnd; dash = name.IndexOf('-', dash + 1))
+            {
+                if (outlets.Contains(name[(dash + 1)..]))
+                    return name[(dash + 1)..];
+            }
+
+            int last = name.LastIndexOf('-');
+            if (last <= 0 || !((!isCable && name.AsSpan(last + 1).IndexOfAnyExceptInRange('0', '9') < 0) || (name.Length - last == 2 && char.IsAsciiLetterUpper(name[^1]))))
+                return null;
+            name = name[..last];
         }
 
         return null;
@@ -241,6 +249,14 @@ internal sealed class GrowthSupply
             LinkWay way = _ways[service.Before];
             var fixedParts = way.FixedRuns(old).Where(r => !r.Any(h => _inRuns.Contains(h.In) || _inRuns.Contains(h.Out) || stays.Contains(h.In) || stays.Contains(h.Out))).SelectMany(r => r).Select(h => h.Part).ToHashSet();
             After.ExceptWith(way.Matings.Where(m => fixedParts.Contains(m.A.Part) && fixedParts.Contains(m.B.Part)).Select(m => Joint.Of(m, p => p)));
+        }
+
+        // What is spare at an outlet goes with it to another room.
+        var rooms = _brief.Outlets.SelectMany(o => Enumerable.Range(0, o.Name.Count).Select(i => (Outlet: o.Name.At(i), Room: _brief.Rooms[o.Room].Name))).ToDictionary(o => o.Outlet, o => o.Room);
+        foreach (FixedRun run in Free.AllRuns.Where(r => r.Outlet is not null && rooms.TryGetValue(r.Outlet, out string? room) && old.Parts[r.Hops[^1].Part].Room is { } there && there != room))
+        {
+            if (!run.Hops.Any(h => _inRuns.Contains(h.In) || stays.Contains(h.In) || stays.Contains(h.Out)))
+                After.RemoveWhere(j => !j.IsOpen && run.Hops.Any(h => h.Part == j.A.Part) && run.Hops.Any(h => h.Part == j.B.Part));
         }
     }
 
