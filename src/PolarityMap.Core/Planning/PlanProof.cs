@@ -48,7 +48,7 @@ public sealed record PlanProof(PlanCandidate Candidate, PlannedPlant? Planned, C
 
     /// <summary>Arrays of different sizes with the code of the rule that finds them, where it did.</summary>
     private static Refusal WithFinding(Refusal refusal, CheckReport? report) =>
-        refusal is { Code: RefusalCode.Array, Finding: null } && report?.Findings.Any(f => f.Rule.Code == ArrayRule) == true 
+        refusal is { Code: RefusalCode.Array, Finding: null } && report?.Findings.Any(f => f.Rule.Code == ArrayRule) == true
             ? refusal with { Finding = ArrayRule, Reason = $"{ArrayRule} {RuleCatalogue.Find(ArrayRule)!.Title}: {refusal.Reason}" }
             : refusal;
 

@@ -11,7 +11,7 @@ namespace PolarityMap.Core.Tests.Planning;
 /// <summary>What holds of every plan, over random briefs. Counts and lengths are reckoned from the brief, not from the generator.</summary>
 public sealed class PlanPropertyTests
 {
-    private const int Briefs = 300;
+    private const int Briefs = 150;
 
     [Fact]
     public void Every_plan_checks_clean_with_as_many_links_as_the_brief_asks_for() => Sample(static (brief, plan) =>

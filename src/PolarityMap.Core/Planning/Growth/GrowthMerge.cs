@@ -140,7 +140,8 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
         // All ports of one network are said in one word.
         bool isOne = networks.Distinct().Count() == 1 && networks.Length == part.Shape.Ports.Count(p => p.Face.Family == ConnectorFamily.Duplex);
         _parts[port.Part] = With(part, v => _ = isOne ? v.Set("network", network) : v.Set("networks", (IReadOnlyList<string>)[.. values.Words("networks"), network]), "network", "networks")
-            with { Network = isOne ? networks[0] : part.Network, PortNetworks = isOne ? [] : networks };
+            with
+        { Network = isOne ? networks[0] : part.Network, PortNetworks = isOne ? [] : networks };
     }
 
     /// <summary>Free legs for those that are planned: a dark one first, so that no link goes dark for it, then the link's own, then any, and for what is spare what is left.</summary>

@@ -103,7 +103,8 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
                 v.Set("room", room);
             if (made.Note is { } note)
                 v.Set("note", note);
-        }, "room", "note") with { Room = made.Room, Note = made.Note };
+        }, "room", "note") with
+        { Room = made.Room, Note = made.Note };
     }
 
     private static Joint Renumbered(Joint joint, Dictionary<int, int> numbers, HashSet<int> turned)

@@ -11,7 +11,7 @@ namespace PolarityMap.Core.Tests.Planning.Growth;
 /// <summary>What must hold of every growth, tried on random plants and random new briefs for them.</summary>
 public sealed class GrowthPropertyTests
 {
-    private static readonly int s_count = Soak.Times(400);
+    private static readonly int s_count = Soak.Times(300);
 
     private static readonly Lazy<(TracedPlant Plant, Brief Brief, Brief Next)?[]> s_cases = new(() => [.. Enumerable.Range(0, s_count).Select(Made)]);
 
