@@ -133,15 +133,14 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     {
         Part part = _parts[port.Part];
         int nth = part.Shape.Ports.Take(port.Port).Count(p => p.Face.Family == ConnectorFamily.Duplex);
-        if (part.PortNetworks.Count == 0 || nth != part.PortNetworks.Count || part.Values is not { } values || PartKinds.Find(part.Kind) is not { } kind)
+        if (part.PortNetworks.Count == 0 || nth != part.PortNetworks.Count || part.Values is not { } values)
             return;
         int[] networks = [.. part.PortNetworks, GrownNetworks.IndexOf(Old, brief, network)];
 
         // All ports of one network are said in one word.
         bool isOne = networks.Distinct().Count() == 1 && networks.Length == part.Shape.Ports.Count(p => p.Face.Family == ConnectorFamily.Duplex);
-        _parts[port.Part] = With(part, v => _ = isOne ? v.Set("network", network) : v.Set("networks", (IReadOnlyList<string>)[.. values.Words("networks"), network]), "network", "networks")
-            with
-        { Network = isOne ? networks[0] : part.Network, PortNetworks = isOne ? [] : networks };
+        Part labelled = With(part, v => _ = isOne ? v.Set("network", network) : v.Set("networks", (IReadOnlyList<string>)[.. values.Words("networks"), network]), "network", "networks");
+        _parts[port.Part] = labelled with { Network = isOne ? networks[0] : part.Network, PortNetworks = isOne ? [] : networks };
     }
 
     /// <summary>Free legs for those that are planned: a dark one first, so that no link goes dark for it, then the link's own, then any, and for what is spare what is left.</summary>
@@ -167,6 +166,27 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
             PortRef far = mating.B with { Port = mating.B.Port ^ 1 };
             if (!_map.ContainsKey(mating.B) && Rest.Parts[mating.B.Part].Length is { } length)
                 DrawLeg(fit, new WayHop(mating.B.Part, mating.B, far), null, length.Millimetres, [], l => !supply.IsInRun(l));
+        }
+
+        DrawWaiting(fit);
+    }
+
+    /// <summary>Free legs for those that are to wait in panels.</summary>
+    private void DrawWaiting(LegFit fit)
+    {
+        var adapters = Rest.OpenPlugs.ToDictionary(o => o.Plug, o => o.Adapter);
+        var outlets = new Dictionary<int, string>();
+        foreach ((LinkWay way, Service service, _) in _new.Where(n => brief.Separation == SeparationPolicy.Own && brief.Outlets[n.Service.Group].Distance is not null))
+        {
+            if (way.Matings.Select(m => m.Through).LastOrDefault(t => t is not null) is { } last)
+                outlets[last.Part] = service.OutletName(brief);
+        }
+
+        foreach (OpenPlug open in Rest.OpenPlugs.Where(o => o.Plug.Port % 2 == 0 && PartFacts.IsLaid(Rest.Parts[o.Plug.Part]) && !_map.ContainsKey(o.Plug)))
+        {
+            PortRef far = open.Plug with { Port = open.Plug.Port ^ 1 };
+            if (adapters.TryGetValue(far, out PortRef at) && Rest.Parts[open.Plug.Part].Length is { } length)
+                DrawLeg(fit, new WayHop(open.Plug.Part, open.Plug, far), outlets.GetValueOrDefault(at.Part), length.Millimetres, []);
         }
     }
 
@@ -227,15 +247,11 @@ internal sealed class GrowthMerge(Brief brief, CheckReport before, LinkWay[] way
     /// <summary>A leg that waits in an adapter stays in it.</summary>
     private void WaitingAdapters(IEnumerable<Mating> needed)
     {
-        foreach (Mating mating in needed)
+        var through = needed.Where(m => m.Through is not null).SelectMany(m => new[] { (m.A, m.Through!.Value), (m.B, m.Through.Value) }).Concat(Rest.OpenPlugs.Select(o => (o.Plug, o.Adapter)));
+        foreach ((PortRef plug, PortRef planned) in through)
         {
-            if (mating.Through is not { } planned)
-                continue;
-            foreach (PortRef plug in new[] { mating.A, mating.B })
-            {
-                if (_map.TryGetValue(plug, out PortRef there) && _at.TryGetValue(there, out Joint joint) && joint is { IsOpen: true, Through: { } adapter } && IsAlike(adapter, planned))
-                    _map.TryAdd(planned, adapter);
-            }
+            if (_map.TryGetValue(plug, out PortRef there) && _at.TryGetValue(there, out Joint joint) && joint is { IsOpen: true, Through: { } adapter } && IsAlike(adapter, planned))
+                _map.TryAdd(planned, adapter);
         }
     }
 

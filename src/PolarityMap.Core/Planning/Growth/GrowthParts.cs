@@ -10,11 +10,7 @@ namespace PolarityMap.Core.Planning.Growth;
 /// <param name="Length">Their length, or null.</param>
 /// <param name="Network">Their network, or empty.</param>
 /// <param name="Parts">Their numbers.</param>
-public sealed record GrowthLot(string What, int Fibres, Length? Length, string Network, IReadOnlyList<int> Parts)
-{
-    /// <summary>In one line, such as <c>2 x Type-B trunk, 32 fibres, 62 m each, lighting</c>.</summary>
-    public string Line => $"{Parts.Count} x {What}{(Fibres > 0 ? $", {Fibres} fibres" : "")}{(Length is { } l ? $", {l} each" : "")}{(Network.Length > 0 ? $", {Network}" : "")}";
-}
+public sealed record GrowthLot(string What, int Fibres, Length? Length, string Network, IReadOnlyList<int> Parts);
 
 /// <summary>Counts parts of a growth by what they are.</summary>
 public static class GrowthParts

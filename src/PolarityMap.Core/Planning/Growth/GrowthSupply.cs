@@ -299,10 +299,12 @@ internal sealed class GrowthSupply
     private void SupplyLegs(SegmentKey key, Need[] all)
     {
         int kept = all.Count(n => n.Service.IsKept), wanting = all.Length - kept;
-        int free = Free.Legs.Count(l => !Free.IsUsed(l.Near) && l.Outlet == key.Outlet && all.Any(n => Fits(n, l)));
-        int lacking = Math.Max(wanting - free, _brief.SpareOf(all[0].Service.Network).Over(all.Length) - kept - free);
-        if (wanting > 0 || lacking > 0)
-            _segments[key] = new SegmentRoom([], Math.Max(wanting, Math.Min(wanting, free) + Math.Max(0, lacking)));
+
+        // Legs that wait in panels are ready; new links take them first, and what is then lacking for spare is planned beside them.
+        int ready = Free.Legs.Count(l => !Free.IsUsed(l.Near) && l.Outlet == key.Outlet && Free.At(l.Near) is { IsOpen: true } && Free.At(l.Far) is { IsOpen: true } && all.Any(n => Fits(n, l)));
+        int spare = Math.Max(0, _brief.SpareOf(all[0].Service.Network).Over(all.Length) - kept - Math.Max(wanting, ready));
+        if (wanting + spare > 0)
+            _segments[key] = new SegmentRoom([], wanting + spare);
     }
 
     private bool Fits(Need need, FreeLeg leg)

@@ -11,7 +11,8 @@ namespace PolarityMap.Core.Planning.Growth;
 /// <param name="planned">The planned plant.</param>
 internal sealed class LegFit(CheckReport before, FreePlaces free, Plant planned)
 {
-    private readonly Dictionary<PortRef, Joint> _planned = planned.Matings.Select(m => Joint.Of(m, p => p)).SelectMany(j => new[] { (j.A, j), (j.B, j) }).ToDictionary(p => p.Item1, p => p.j);
+    private readonly Dictionary<PortRef, Joint> _planned = planned.Matings.Select(m => Joint.Of(m, p => p)).SelectMany(j => new[] { (j.A, j), (j.B, j) })
+        .Concat(planned.OpenPlugs.Select(o => (o.Plug, Joint.Of(o, p => p)))).ToDictionary(p => p.Item1, p => p.Item2);
 
     private Plant Old => before.Traced.Plant;
 

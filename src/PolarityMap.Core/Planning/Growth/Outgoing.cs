@@ -97,14 +97,16 @@ internal sealed class Outgoing(Brief brief, Plant old, List<Part> parts, IReadOn
         Part part = parts[again];
         if (PartFacts.IsCord(part) || (part.Room == made.Room && _joined.Contains(again)))
             return;
-        parts[again] = GrowthMerge.With(part, v =>
+        void Place(AttributeValues values)
         {
             if (made.Room is { } room)
-                v.Set("room", room);
+                values.Set("room", room);
             if (made.Note is { } note)
-                v.Set("note", note);
-        }, "room", "note") with
-        { Room = made.Room, Note = made.Note };
+                values.Set("note", note);
+        }
+
+        Part carried = GrowthMerge.With(part, Place, "room", "note");
+        parts[again] = carried with { Room = made.Room, Note = made.Note };
     }
 
     private static Joint Renumbered(Joint joint, Dictionary<int, int> numbers, HashSet<int> turned)
